@@ -1,0 +1,110 @@
+using System.Globalization;
+using SoilAdvisor.Agronomy.SoilTests;
+using SoilAdvisor.Agronomy.Working;
+
+namespace SoilAdvisor.Agronomy.Ratings;
+
+/// <summary>From a reading to a class of one scale: unit, printed precision, limits. The one kernel.</summary>
+internal static class RatingCalculation
+{
+    public static Answer<Rating> Rate(Guide guide, RatingScale scale, SoilTest test, Reading reading, decimal? cec, WorkingSheet? working)
+    {
+        if (!ReadingConversion.To(reading, scale.Unit, test.PoundsPerAcreFactor).TryGet(out var converted, out var reason))
+        {
+            return Answer<Rating>.Refused(reason);
+        }
+
+        var index = ClassOf(scale, converted.Amount, cec);
+        if (index < 0)
+        {
+            return Answer<Rating>.Refused(
+                "outside-reference-range",
+                $"{Words.Analytes.IdOf(reading.Analyte)} {reading.Amount} {Words.Units.IdOf(reading.Unit)} lies outside the reference range of {guide.Id}, which is not a rating.",
+                "Take it as information; ask your adviser before acting on it.");
+        }
+
+        var rating = new Rating(guide.Id, reading, converted.Amount, scale, index, scale.NeedsCec ? cec : null, Assumptions(guide, scale, reading, converted, index, cec));
+        if (working is not null)
+        {
+            Write(working, rating, converted);
+        }
+
+        return Answer<Rating>.Given(rating);
+    }
+
+    // "Less than 5" lies in the lowest class that any such value reaches; "more than 900" in the class just above 900, the lowest it can be.
+    private static int ClassOf(RatingScale scale, Amount amount, decimal? cec) =>
+        amount.Kind == AmountKind.Below ? (scale.Classes[0].Lower is null or 0 ? 0 : scale.IndexOf(0, cec)) : scale.IndexOf(amount.Number, cec);
+
+    private static IReadOnlyList<Assumption> Assumptions(Guide guide, RatingScale scale, Reading reading, ConvertedReading converted, int index, decimal? cec)
+    {
+        List<Assumption>? found = null;
+        if (converted.Assumptions.Count > 0)
+        {
+            (found ??= []).AddRange(converted.Assumptions);
+        }
+
+        if (scale.Method.Detection == ScaleDetection.NotStated && reading.Analyte == Analyte.P && reading.Method.Extractant is not null)
+        {
+            (found ??= []).Add(new Assumption(
+                "guide-detection-not-stated",
+                $"The guide {guide.Id} does not print how phosphorus was measured in the extract; its limits are read with your result as it is.",
+                Citation.OurJudgement));
+        }
+
+        if (scale.PrintedDecimals is { } decimals && converted.Amount.Kind == AmountKind.Measured && Math.Round(converted.Amount.Number, decimals) != converted.Amount.Number)
+        {
+            (found ??= []).Add(new Assumption(
+                "rounded-to-printed-bins",
+                string.Create(CultureInfo.InvariantCulture, $"The guide {guide.Id} prints whole steps for {Words.Analytes.IdOf(reading.Analyte)}; {converted.Amount.Number} {Words.Units.IdOf(scale.Unit)} is rounded to {Math.Round(converted.Amount.Number, decimals, MidpointRounding.AwayFromZero)} before it is looked up."),
+                Citation.CommonPractice));
+        }
+
+        if (converted.Amount.Kind != AmountKind.Measured && MayLieHigher(scale, converted.Amount, index, cec))
+        {
+            (found ??= []).Add(new Assumption(
+                "open-result",
+                $"{Words.Analytes.IdOf(reading.Analyte)} was reported as {reading.Amount} {Words.Units.IdOf(reading.Unit)}; it is rated in the lowest class it can be ({scale.Classes[index].Name}) and may lie higher.",
+                Citation.OurJudgement));
+        }
+
+        return found ?? (IReadOnlyList<Assumption>)[];
+    }
+
+    private static bool MayLieHigher(RatingScale scale, Amount amount, int index, decimal? cec) =>
+        scale.UpperOf(index, cec) is { } upper && (amount.Kind == AmountKind.Above || amount.Number > upper);
+
+    private static void Write(WorkingSheet working, Rating rating, ConvertedReading converted)
+    {
+        var symbol = Words.Analytes.IdOf(rating.Analyte);
+        var unit = Words.Units.IdOf(rating.Scale.Unit);
+        if (converted.Factor != 1m)
+        {
+            working.LookUp(
+                "unit-conversion",
+                $"{symbol} in the guide's unit",
+                string.Create(CultureInfo.InvariantCulture, $"{symbol} = {rating.Reading.Amount} {Words.Units.IdOf(rating.Reading.Unit)} × {converted.Factor:0.########}"),
+                [new WorkingInput(symbol, "as reported", null, rating.Reading.Amount.ToString(), Words.Units.IdOf(rating.Reading.Unit), Origin.Given(rating.Reading.Where))],
+                string.Create(CultureInfo.InvariantCulture, $"{rating.Amount} {unit}"),
+                Citation.UnitDefinitions);
+        }
+
+        working.LookUp(
+            "rating",
+            $"{symbol} read on the scale of {rating.Guide}",
+            Limits(rating, symbol, unit),
+            [new WorkingInput(symbol, "soil test", null, rating.Amount.ToString(), unit, converted.Factor == 1m ? Origin.Given(rating.Reading.Where) : Origin.Line(working.LastLine))],
+            rating.Class.Name,
+            rating.Source);
+    }
+
+    private static string Limits(Rating rating, string symbol, string unit)
+    {
+        var c = rating.Class;
+        var lower = rating.Scale.LowerOf(rating.ClassIndex, rating.Cec);
+        var upper = rating.Scale.UpperOf(rating.ClassIndex, rating.Cec);
+        var left = lower is { } l ? string.Create(CultureInfo.InvariantCulture, $"{l:0.######} {(c.LowerIncluded ? "≤" : "<")} ") : "";
+        var right = upper is { } u ? string.Create(CultureInfo.InvariantCulture, $" {(c.UpperIncluded ? "≤" : "<")} {u:0.######}") : "";
+        return $"{left}{symbol}{right} {unit}: {c.Name}";
+    }
+}
