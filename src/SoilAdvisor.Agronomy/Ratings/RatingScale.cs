@@ -16,8 +16,8 @@ public sealed class RatingScale
     /// <param name="cropGroup">Crop id or group it is meant for; null for all crops.</param>
     /// <param name="soilGroups">Textures it is meant for; empty for all.</param>
     /// <param name="subregion">Part of the region; null for all.</param>
-    /// <param name="cecFrom">Lowest exchange capacity, meq/100 g; null for any.</param>
-    /// <param name="cecTo">Exchange capacity below which it applies, meq/100 g; null for any.</param>
+    /// <param name="cecFrom">Exchange capacity above which it applies, meq/100 g; null for any.</param>
+    /// <param name="cecTo">Highest exchange capacity it applies to, meq/100 g; null for any.</param>
     /// <param name="printedDecimals">Decimals a value is rounded to before look-up, where the guide prints whole-number bins; null for none.</param>
     /// <param name="classes">Classes in ascending order; at least one.</param>
     public RatingScale(
@@ -56,10 +56,10 @@ public sealed class RatingScale
     /// <summary>Part of the region; null for all.</summary>
     public string? Subregion { get; }
 
-    /// <summary>Lowest exchange capacity, meq/100 g; null for any.</summary>
+    /// <summary>Exchange capacity above which it applies, meq/100 g; null for any.</summary>
     public decimal? CecFrom { get; }
 
-    /// <summary>Exchange capacity below which it applies, meq/100 g; null for any.</summary>
+    /// <summary>Highest exchange capacity it applies to, meq/100 g; null for any.</summary>
     public decimal? CecTo { get; }
 
     /// <summary>Decimals a value is rounded to before look-up; null for none.</summary>
@@ -77,7 +77,7 @@ public sealed class RatingScale
         (CropGroup is null || string.Equals(CropGroup, context.CropGroup, StringComparison.Ordinal))
         && (SoilGroups.Count == 0 || (context.SoilGroup is { } soil && SoilGroups.Contains(soil)))
         && (Subregion is null || string.Equals(Subregion, context.Subregion, StringComparison.OrdinalIgnoreCase))
-        && (!NeedsCec || (context.Cec is { } cec && !(cec < CecFrom) && !(cec >= CecTo)));
+        && (!NeedsCec || (context.Cec is { } cec && !(cec <= CecFrom) && !(cec > CecTo)));
 
     /// <summary>Index of the class that holds a value; -1 when a reference range leaves it out.</summary>
     /// <param name="value">Value in the scale's unit.</param>

@@ -1,0 +1,28 @@
+using SoilAdvisor.Agronomy.Quantities;
+using SoilAdvisor.Agronomy.Working;
+using UnitsNet;
+
+namespace SoilAdvisor.Agronomy.Acidity;
+
+/// <summary>How much neutralising value a bed needs, before any stone is chosen.</summary>
+/// <param name="Method">Id of the method; "laboratory" for a rate that the laboratory printed.</param>
+/// <param name="Rate">Requirement counted as pure calcium carbonate equivalent; zero at or above target.</param>
+/// <param name="PrintedValue">The method's own answer in its own unit.</param>
+/// <param name="PrintedUnit">That unit.</param>
+/// <param name="Basis">What that unit counts.</param>
+/// <param name="Depth">Depth it is for.</param>
+/// <param name="Target">The target pH.</param>
+/// <param name="SoilPh">The soil pH it started from.</param>
+/// <param name="Assumptions">What was assumed.</param>
+/// <param name="Source">Where the method stands.</param>
+public sealed record LimeRequirement(
+    string Method,
+    Rate<CalciumCarbonate> Rate,
+    decimal PrintedValue,
+    string PrintedUnit,
+    string Basis,
+    Length Depth,
+    TargetPh Target,
+    decimal SoilPh,
+    IReadOnlyList<Assumption> Assumptions,
+    Citation Source);

@@ -1,0 +1,27 @@
+using SoilAdvisor.Agronomy.Working;
+
+namespace SoilAdvisor.Agronomy.CoverCrops;
+
+/// <summary>A cover crop species and what is published of it.</summary>
+/// <param name="Id">Permanent kebab-case id.</param>
+/// <param name="Name">Trade name.</param>
+/// <param name="LatinName">Botanical name; null where not given.</param>
+/// <param name="Family">Botanical family.</param>
+/// <param name="LifeCycle">annual, biennial or perennial in the source's words.</param>
+/// <param name="Season">warm, cool or both.</param>
+/// <param name="Values">Published figures; the first of a property is used, the others compete.</param>
+/// <param name="Source">Where the row stands.</param>
+public sealed record CoverCrop(
+    string Id,
+    string Name,
+    string? LatinName,
+    string Family,
+    string LifeCycle,
+    string Season,
+    IReadOnlyList<CoverCropValue> Values,
+    Citation Source)
+{
+    /// <summary>The figure used for a property; null when none is held.</summary>
+    /// <param name="property">Kebab-case property.</param>
+    public CoverCropValue? ValueOf(string property) => Values.FirstOrDefault(v => v.Property == property);
+}

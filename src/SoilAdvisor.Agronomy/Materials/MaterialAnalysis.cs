@@ -1,0 +1,35 @@
+using SoilAdvisor.Agronomy.Quantities;
+using SoilAdvisor.Agronomy.Working;
+
+namespace SoilAdvisor.Agronomy.Materials;
+
+/// <summary>
+/// What one unit of mass, as it is spread, supplies in the season of spreading. Availability is already in it, each with its citation.
+/// </summary>
+/// <param name="Planned">Share by mass of each nutrient that the plan counts on (low end of published ranges).</param>
+/// <param name="High">Share by mass at the high end of published ranges.</param>
+/// <param name="Sources">Citation of each figure used, by nutrient, in the order of use.</param>
+/// <param name="Assumptions">What was assumed, for example a moisture.</param>
+public sealed record MaterialAnalysis(
+    IReadOnlyDictionary<Nutrient, double> Planned,
+    IReadOnlyDictionary<Nutrient, double> High,
+    IReadOnlyDictionary<Nutrient, IReadOnlyList<Citation>> Sources,
+    IReadOnlyList<Assumption> Assumptions)
+{
+    /// <summary>Planned share of a nutrient; 0 when the tables hold no figure (unknown counts as nothing toward a need, and is said).</summary>
+    /// <param name="nutrient">Which.</param>
+    public double Share(Nutrient nutrient) => Planned.TryGetValue(nutrient, out var share) ? share : 0;
+
+    /// <summary>What a rate of the material supplies, by the planned shares.</summary>
+    /// <param name="rate">Rate of the material.</param>
+    public NutrientVector Supplies(MassPerArea rate)
+    {
+        var supplied = NutrientVector.Zero;
+        foreach (var (nutrient, share) in Planned)
+        {
+            supplied = supplied.With(nutrient, rate * share);
+        }
+
+        return supplied;
+    }
+}

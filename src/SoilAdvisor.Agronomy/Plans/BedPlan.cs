@@ -1,0 +1,45 @@
+using SoilAdvisor.Agronomy.Certification;
+using SoilAdvisor.Agronomy.CoverCrops;
+using SoilAdvisor.Agronomy.Crops;
+using SoilAdvisor.Agronomy.Materials;
+using SoilAdvisor.Agronomy.Ratings;
+using SoilAdvisor.Agronomy.Working;
+
+namespace SoilAdvisor.Agronomy.Plans;
+
+/// <summary>Everything said about one bed.</summary>
+/// <param name="Bed">The bed.</param>
+/// <param name="State">How far it could be planned.</param>
+/// <param name="Summary">One sentence first: nothing needed, or what to do.</param>
+/// <param name="Ratings">Ratings of its soil test.</param>
+/// <param name="Need">Needs and credits.</param>
+/// <param name="Lime">Lime; null when no requirement could be computed (then in Refused).</param>
+/// <param name="Applications">What to spread, in order.</param>
+/// <param name="Balances">Floor, ceiling and supply by nutrient.</param>
+/// <param name="Shortfalls">Requirements not met; empty for none.</param>
+/// <param name="CoverCrops">Cover crops for its gap; null without a gap.</param>
+/// <param name="Findings">Organic findings.</param>
+/// <param name="Cautions">Cautions for the reader who acts.</param>
+/// <param name="Warnings">Warnings in plain sentences.</param>
+/// <param name="Refused">What has no answer: pointer inside the bed, and why.</param>
+/// <param name="Assumptions">What was assumed.</param>
+/// <param name="Cost">Cost of priced materials and lime; null when nothing is priced.</param>
+/// <param name="Working">Lines of working; empty when not asked for.</param>
+public sealed record BedPlan(
+    Bed Bed,
+    BedState State,
+    string Summary,
+    IReadOnlyList<Rating> Ratings,
+    BedNeed Need,
+    LimePlan? Lime,
+    IReadOnlyList<MaterialApplication> Applications,
+    IReadOnlyList<NutrientBalance> Balances,
+    IReadOnlyList<Shortfall> Shortfalls,
+    CoverCropSelection? CoverCrops,
+    IReadOnlyList<Finding> Findings,
+    IReadOnlyList<Caution> Cautions,
+    IReadOnlyList<string> Warnings,
+    IReadOnlyList<(string Pointer, Refusal Refusal)> Refused,
+    IReadOnlyList<Assumption> Assumptions,
+    Money? Cost,
+    IReadOnlyList<WorkingLine> Working);

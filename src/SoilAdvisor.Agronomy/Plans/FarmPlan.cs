@@ -1,0 +1,37 @@
+using SoilAdvisor.Agronomy.Certification;
+using SoilAdvisor.Agronomy.Materials;
+using SoilAdvisor.Agronomy.Ratings;
+using SoilAdvisor.Agronomy.Working;
+
+namespace SoilAdvisor.Agronomy.Plans;
+
+/// <summary>The plan of a farm.</summary>
+/// <param name="Farm">Name as given; null when none was.</param>
+/// <param name="Date">Date the plan is made for.</param>
+/// <param name="Guide">Guide used.</param>
+/// <param name="GuideReason">Why that guide.</param>
+/// <param name="OtherGuides">Other guides that cover the tests' methods, nearest first.</param>
+/// <param name="RateTable">Rate table read with it; null where none may be.</param>
+/// <param name="Objective">What was minimised, in plain words.</param>
+/// <param name="Beds">The beds in the order given.</param>
+/// <param name="Purchases">Materials over all beds.</param>
+/// <param name="Findings">Findings that concern the farm.</param>
+/// <param name="Warnings">Warnings that concern the farm.</param>
+/// <param name="Assumptions">Assumptions that concern the farm.</param>
+/// <param name="Partial">True when a bed is refused or partly planned: totals leave it out.</param>
+/// <param name="Cost">Cost over all beds; null when nothing is priced.</param>
+public sealed record FarmPlan(
+    string? Farm,
+    DateOnly Date,
+    Guide Guide,
+    string GuideReason,
+    IReadOnlyList<string> OtherGuides,
+    Crops.RateTable? RateTable,
+    string Objective,
+    IReadOnlyList<BedPlan> Beds,
+    IReadOnlyList<Purchase> Purchases,
+    IReadOnlyList<Finding> Findings,
+    IReadOnlyList<string> Warnings,
+    IReadOnlyList<Assumption> Assumptions,
+    bool Partial,
+    Money? Cost);

@@ -1,0 +1,9 @@
+using SoilAdvisor.Agronomy.Acidity;
+
+namespace SoilAdvisor.Agronomy.Plans;
+
+/// <summary>The lime of a bed: requirement, stones that meet it, and the one the plan uses.</summary>
+/// <param name="Requirement">The requirement.</param>
+/// <param name="Choices">Stones that qualify, best first; empty when nothing is needed or none was offered.</param>
+/// <param name="Chosen">The one used; null when nothing is needed or none was offered.</param>
+public sealed record LimePlan(LimeRequirement Requirement, IReadOnlyList<LimeChoice> Choices, LimeChoice? Chosen);
