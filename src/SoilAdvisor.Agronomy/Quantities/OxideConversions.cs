@@ -8,7 +8,7 @@ namespace SoilAdvisor.Agronomy.Quantities;
 /// </summary>
 public static class OxideConversions
 {
-    /// <summary>Grams of P2O5 that hold one gram of P: (2 × 30.973762 + 5 × 15.999) / (2 × 30.973762) = 2.2914 (rounded).</summary>
+    /// <summary>Grams of P2O5 that hold one gram of P: (2 × 30.973762 + 5 × 15.999) / (2 × 30.973762) = 2.2913 (rounded).</summary>
     public const double PhosphateOfPhosphorus = ((2 * 30.973762) + (5 * 15.999)) / (2 * 30.973762);
 
     /// <summary>Grams of K2O that hold one gram of K: (2 × 39.0983 + 15.999) / (2 × 39.0983) = 1.2046 (rounded).</summary>
