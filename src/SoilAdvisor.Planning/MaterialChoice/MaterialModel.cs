@@ -1,0 +1,33 @@
+namespace SoilAdvisor.Planning.MaterialChoice;
+
+/// <summary>
+/// The choice of materials for one bed as a linear programme in the words of the trade: what may be spread, what must and must not be
+/// supplied, and what counts as a burden. Pure data; per area of ground, so the size of the bed does not enter.
+/// </summary>
+/// <param name="Variables">What may be spread, in the order offered.</param>
+/// <param name="Requirements">Floors and ceilings.</param>
+/// <param name="Excesses">Supply that is allowed and unwanted.</param>
+/// <param name="Priced">
+/// True when at least one offered material has a price: then money is minimised, with a small stated burden for excess and for mass.
+/// False: least excess, then least mass.
+/// </param>
+internal sealed record MaterialModel(
+    IReadOnlyList<MaterialVariable> Variables,
+    IReadOnlyList<Requirement> Requirements,
+    IReadOnlyList<Excess> Excesses,
+    bool Priced)
+{
+    /// <summary>Money that one pound of excess counts as, beside the cost of materials. Ours, printed with every plan.</summary>
+    public const double ExcessBurden = 0.05;
+
+    /// <summary>Money that one pound of material counts as, so that of two equal plans the lighter one is taken. Ours, printed.</summary>
+    public const double MassBurden = 0.0005;
+
+    /// <summary>True when nothing has to be supplied.</summary>
+    public bool NeedsNothing => Requirements.All(r => r.Floor is not { } floor || floor.PoundsPerAcre <= 0);
+
+    /// <summary>Price of one pound; 0 for a material without a price, which is on hand.</summary>
+    /// <param name="variable">The variable.</param>
+    public static double PricePerPound(MaterialVariable variable) =>
+        variable.Offered.PricePerKilogram is { } price ? (double)price.Value * UnitsNet.Mass.FromPounds(1).Kilograms : 0;
+}

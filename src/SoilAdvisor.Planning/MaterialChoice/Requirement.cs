@@ -1,0 +1,16 @@
+using SoilAdvisor.Agronomy.Quantities;
+
+namespace SoilAdvisor.Planning.MaterialChoice;
+
+/// <summary>What materials must supply of one nutrient, at least and at most, after credits, lime and what was spread already.</summary>
+/// <param name="Nutrient">The nutrient.</param>
+/// <param name="PlantingIndex">The planting whose spreading counts; null for the whole season.</param>
+/// <param name="Floor">At least this; never negative; null for none.</param>
+/// <param name="Ceiling">At most this; not below the floor of the same row; null for none.</param>
+/// <param name="CeilingReason">Why there is a ceiling; null without one.</param>
+internal sealed record Requirement(Nutrient Nutrient, int? PlantingIndex, MassPerArea? Floor, MassPerArea? Ceiling, string? CeilingReason)
+{
+    /// <summary>Whether spreading for a planting counts here.</summary>
+    /// <param name="planting">The planting.</param>
+    public bool Counts(int planting) => PlantingIndex is null || PlantingIndex == planting;
+}
