@@ -25,7 +25,7 @@ internal sealed class LinearProgramme : IDisposable
         parameters.SetDoubleParam(MPSolverParameters.DoubleParam.PRIMAL_TOLERANCE, 1e-9);
         amounts = [.. model.Variables.Select((v, i) => solver.MakeNumVar(0, v.Most.PoundsPerAcre, $"x{i}"))];
         excesses = [.. model.Excesses.Select((_, i) => solver.MakeNumVar(0, double.PositiveInfinity, $"e{i}"))];
-        missing = [.. model.Requirements.Select((r, i) => r.Floor is { } floor && floor.PoundsPerAcre > 0 ? solver.MakeNumVar(0, 0, $"s{i}") : null)];
+        missing = [.. model.Requirements.Select((r, i) => r.AsksForSomething ? solver.MakeNumVar(0, 0, $"s{i}") : null)];
         AddRequirements();
         AddExcesses();
     }

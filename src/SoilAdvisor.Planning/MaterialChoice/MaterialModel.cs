@@ -24,7 +24,7 @@ internal sealed record MaterialModel(
     public const double MassBurden = 0.0005;
 
     /// <summary>True when nothing has to be supplied.</summary>
-    public bool NeedsNothing => Requirements.All(r => r.Floor is not { } floor || floor.PoundsPerAcre <= 0);
+    public bool NeedsNothing => !Requirements.Any(r => r.AsksForSomething);
 
     /// <summary>Price of one pound; 0 for a material without a price, which is on hand.</summary>
     /// <param name="variable">The variable.</param>

@@ -11,8 +11,8 @@ internal static class MaterialSolver
     // Rates of spreading below this are the solver's dust: nobody can weigh them out.
     private const double DustPoundsPerAcre = 0.05;
 
-    // Below this a missed floor is rounding: a thousandth of a pound per acre.
-    private const double RoundingPoundsPerAcre = 1e-3;
+    // What a dropped rate may add to the gaps, in pounds per acre: the last bits of a sum, not a part of a need.
+    private const double GapRounding = 1e-9;
 
     /// <summary>Solves the model. The native solver is loaded only when a floor is above zero.</summary>
     /// <param name="model">The model.</param>
@@ -85,10 +85,9 @@ internal static class MaterialSolver
             }
 
             var kept = amounts[i];
-            var before = model.Requirements.Sum(r => Missed(model, r, amounts).PoundsPerAcre);
+            var before = Gaps(model, amounts);
             amounts[i] = 0;
-            var after = model.Requirements.Sum(r => Missed(model, r, amounts).PoundsPerAcre);
-            if (after > before || !WithinCeilings(model, amounts))
+            if (Gaps(model, amounts) > before + GapRounding || !WithinCeilings(model, amounts))
             {
                 amounts[i] = kept;
             }
@@ -98,10 +97,15 @@ internal static class MaterialSolver
     private static bool WithinCeilings(MaterialModel model, double[] amounts) =>
         model.Requirements.All(r => r.Ceiling is not { } ceiling || Supply(model, r, amounts) <= ceiling.PoundsPerAcre * (1 + 1e-12));
 
+    private static double Gaps(MaterialModel model, double[] amounts) => model.Requirements.Sum(r => Math.Max(0, Gap(model, r, amounts)));
+
+    private static double Gap(MaterialModel model, Requirement requirement, double[] amounts) =>
+        requirement.Floor is { } floor ? floor.PoundsPerAcre - Supply(model, requirement, amounts) : 0;
+
     private static MassPerArea Missed(MaterialModel model, Requirement requirement, double[] amounts)
     {
-        var missed = (requirement.Floor ?? default).PoundsPerAcre - Supply(model, requirement, amounts);
-        return requirement.Floor is not null && missed > RoundingPoundsPerAcre ? MassPerArea.FromPoundsPerAcre(missed) : default;
+        var missed = Gap(model, requirement, amounts);
+        return missed > Requirement.RoundingPoundsPerAcre ? MassPerArea.FromPoundsPerAcre(missed) : default;
     }
 
     private static double Supply(MaterialModel model, Requirement requirement, double[] amounts)

@@ -10,6 +10,12 @@ namespace SoilAdvisor.Planning.MaterialChoice;
 /// <param name="CeilingReason">Why there is a ceiling; null without one.</param>
 internal sealed record Requirement(Nutrient Nutrient, int? PlantingIndex, MassPerArea? Floor, MassPerArea? Ceiling, string? CeilingReason)
 {
+    /// <summary>A thousandth of a pound per acre: a floor below it is rounding, not a need.</summary>
+    public const double RoundingPoundsPerAcre = 1e-3;
+
+    /// <summary>True when there is a floor above rounding.</summary>
+    public bool AsksForSomething => Floor is { } floor && floor.PoundsPerAcre > RoundingPoundsPerAcre;
+
     /// <summary>Whether spreading for a planting counts here.</summary>
     /// <param name="planting">The planting.</param>
     public bool Counts(int planting) => PlantingIndex is null || PlantingIndex == planting;
