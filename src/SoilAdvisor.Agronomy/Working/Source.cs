@@ -4,7 +4,7 @@ namespace SoilAdvisor.Agronomy.Working;
 /// <param name="Id">Permanent kebab-case id.</param>
 /// <param name="Authors">Authors as printed; null where the publication names none.</param>
 /// <param name="Title">Title as printed.</param>
-/// <param name="Publisher">Who issued it.</param>
+/// <param name="Publisher">Who issued it; null where the copy that was read does not show it, or the title already names it.</param>
 /// <param name="Edition">Edition or bulletin number; null where none is printed.</param>
 /// <param name="Year">Year of issue; null where none is printed.</param>
 /// <param name="Link">Where it can be read; null where it is not on the web.</param>
@@ -14,7 +14,7 @@ public sealed record Source(
     string Id,
     string? Authors,
     string Title,
-    string Publisher,
+    string? Publisher,
     string? Edition,
     int? Year,
     string? Link,
