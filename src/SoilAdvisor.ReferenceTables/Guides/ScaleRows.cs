@@ -1,0 +1,20 @@
+using SoilAdvisor.ReferenceTables.Reading;
+
+namespace SoilAdvisor.ReferenceTables.Guides;
+
+/// <summary>The rows of one scale, in file order: what is rated, how it was measured and to whom the limits apply are the same in all.</summary>
+/// <param name="Rows">One row a class.</param>
+internal sealed record ScaleRows(IReadOnlyList<TableRow> Rows)
+{
+    private static readonly string[] Identity =
+        ["analyte", "extractant", "detection", "method", "unit", "crop_group", "soil_group", "subregion", "cec_from", "cec_to"];
+
+    public TableRow First => Rows[0];
+
+    public bool IsInformation => Rows.All(r => r["standing"] == "information");
+
+    public int? PrintedDecimals => (int?)First.Number("printed_decimals");
+
+    public static IEnumerable<ScaleRows> Of(Table ratings) =>
+        ratings.Rows.GroupBy(row => string.Join('\n', Identity.Select(column => row[column]))).Select(group => new ScaleRows([.. group]));
+}

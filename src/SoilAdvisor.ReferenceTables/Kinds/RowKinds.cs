@@ -1,0 +1,107 @@
+using SoilAdvisor.Agronomy.Quantities;
+using SoilAdvisor.Agronomy.SoilTests;
+using static SoilAdvisor.ReferenceTables.Kinds.ColumnType;
+
+namespace SoilAdvisor.ReferenceTables.Kinds;
+
+/// <summary>Every kind of table that is read. The columns are the contract; reference-tables/README.md says the same in words.</summary>
+internal static class RowKinds
+{
+    private static readonly IReadOnlyCollection<string> RateUnits = ["lb/acre", "kg/ha", "lb/1000-sq-ft"];
+
+    private static readonly IReadOnlyCollection<string> NutrientWords = Enum.GetNames<PlantNutrient>();
+
+    public static RowKind Ratings { get; } = Of("ratings", "guides/*", "ratings", Presence.Required,
+        Word("analyte", Words.Analytes.Ids), OptionalWord("extractant", Words.Extractants.Ids), Word("detection", ["icp", "colorimetric", "any", "not-stated"]),
+        OptionalText("method"), Word("unit", Words.Units.Ids), OptionalText("crop_group"), OptionalText("soil_group"), OptionalText("subregion"),
+        OptionalNumber("cec_from"), OptionalNumber("cec_to"), Text("class"), Word("standing", ["below", "target", "above", "stop", "information"]),
+        Word("standing_basis", ["cited", "ours"]), new KindColumn("printed_decimals", Integer, true, null),
+        OptionalNumber("lower"), Flag("lower_included"), OptionalNumber("upper"), Flag("upper_included"), OptionalNumber("lower_per_cec"), OptionalNumber("upper_per_cec"));
+
+    public static RowKind Rates { get; } = Of("rates", "rate-tables/*", "rates", Presence.Optional,
+        Key("crop"), Word("nutrient", NutrientWords), Text("class"), Number("low"), OptionalNumber("high"), Word("unit", RateUnits), OptionalText("soil_group"), OptionalText("condition"));
+
+    public static RowKind Splits { get; } = Of("splits", "rate-tables/*", "splits", Presence.Optional,
+        Key("crop"), Word("nutrient", NutrientWords), new KindColumn("order", Integer, false, null), OptionalNumber("low"), OptionalNumber("high"), OptionalWord("unit", RateUnits), Text("when"));
+
+    public static RowKind RateParameters { get; } = Of("parameters", "rate-tables/*", "parameters", Presence.Optional,
+        Key("symbol"), Text("meaning"), Number("value"), Text("unit"));
+
+    public static RowKind Credits { get; } = Of("credits", "rate-tables/*", "credits", Presence.Optional,
+        Word("kind", ["previous-crop", "cover-crop", "manure", "organic-matter"]), Text("what"), Number("low"), OptionalNumber("high"),
+        Word("unit", ["lb/acre", "kg/ha", "lb/ton", "lb/1000-gal", "lb/acre per %"]), OptionalText("timing"), OptionalText("condition"));
+
+    public static RowKind Crops { get; } = Of("crops", "crops", "crops", Presence.Required,
+        Key("id"), Text("name"), OptionalText("latin_name"), Text("family"), Text("edible_part"), Word("soil_contact", ["contact", "no-contact"]),
+        OptionalWord("boron_response", ["high", "medium", "low", "none"]), Flag("sensitive_to_boron"));
+
+    public static RowKind CropValues { get; } = Of("crop-values", "crops", "crop-values", Presence.Required,
+        Key("crop"), Word("property", PropertyUnits.OfCrops.Keys), OptionalNumber("value"), OptionalNumber("low"), OptionalNumber("high"), Text("unit"));
+
+    public static RowKind Aliases { get; } = Of("aliases", "crops", "aliases", Presence.Optional, Text("alias"), Key("crop"));
+
+    public static RowKind Removals { get; } = Of("removal", "crops", "removal", Presence.Required,
+        Key("crop"), Word("part", ["harvested", "other"]), Text("basis"), Word("unit", ["lb/ton", "lb/cwt", "lb/bu", "kg/t"]),
+        OptionalNumber("n"), OptionalNumber("p2o5"), OptionalNumber("k2o"), OptionalNumber("ca"), OptionalNumber("mg"), OptionalNumber("s"));
+
+    public static RowKind TargetPhs { get; } = Of("target-ph", "crops", "target-ph", Presence.Optional,
+        Text("crop_group"), Text("soil_class"), OptionalNumber("ph_low"), OptionalNumber("ph_high"), Text("kind"), OptionalText("region"));
+
+    public static RowKind Materials { get; } = Of("materials", "materials", "materials", Presence.Required,
+        Key("id"), Text("name"), Word("category", MaterialCategories), Word("basis", ["as-sold", "as-spread", "dry"]),
+        Word("manure", ["none", "raw", "composted", "processed"]), Word("organic_status", ["allowed", "restricted", "prohibited"]), Text("organic_rule"),
+        Flag("counted_in_season"), OptionalText("never_with"));
+
+    public static RowKind MaterialValues { get; } = Of("material-values", "materials", "material-values", Presence.Required,
+        Key("material"), Word("property", PropertyUnits.OfMaterials.Keys), OptionalNumber("value"), OptionalNumber("low"), OptionalNumber("high"), Text("unit"));
+
+    public static RowKind Cautions { get; } = Of("cautions", "materials", "cautions", Presence.Required, Key("id"), Text("text"));
+
+    public static RowKind MaterialCautions { get; } = Of("material-cautions", "materials", "material-cautions", Presence.Required, Key("material"), Key("caution"));
+
+    public static RowKind CoverCrops { get; } = Of("cover-crops", "cover-crops", "cover-crops", Presence.Required,
+        Key("id"), Text("name"), OptionalText("latin_name"), Text("family"), Text("life_cycle"), Word("season", ["warm", "cool", "both"]), Text("organic_note"));
+
+    public static RowKind CoverCropValues { get; } = Of("cover-crop-values", "cover-crops", "cover-crop-values", Presence.Required,
+        Key("cover_crop"), Word("property", PropertyUnits.OfCoverCrops.Keys), OptionalNumber("value"), OptionalNumber("low"), OptionalNumber("high"), OptionalText("unit"), OptionalText("text"));
+
+    public static RowKind LimeCells { get; } = Of("lime-cells", "lime-methods/*", "cells", Presence.Optional, Number("buffer_ph"), Number("target_ph"), Number("rate"));
+
+    public static RowKind LimeParameters { get; } = Of("lime-parameters", "lime-methods/*", "parameters", Presence.Optional,
+        Key("symbol"), Text("meaning"), Number("value"), Text("unit"));
+
+    public static RowKind OrganicRules { get; } = Of("rules", "rules", "organic-rules", Presence.Required,
+        Key("id"), Text("standard"), Text("section"), Text("subject"), Text("what_it_asks"));
+
+    /// <summary>All of them.</summary>
+    public static IReadOnlyList<RowKind> All { get; } =
+    [
+        Ratings, Rates, Splits, RateParameters, Credits, Crops, CropValues, Aliases, Removals, TargetPhs, Materials, MaterialValues, Cautions,
+        MaterialCautions, CoverCrops, CoverCropValues, LimeCells, LimeParameters, OrganicRules,
+    ];
+
+    /// <summary>Categories of materials; <c>never_with</c> may name one of them or a material.</summary>
+    public static IReadOnlyCollection<string> MaterialCategories =>
+    [
+        "animal-meal", "plant-meal", "manure", "processed-manure", "compost", "mineral", "lime", "micronutrient", "liquid", "mulch", "conditioner", "prohibited",
+    ];
+
+    private static RowKind Of(string name, string home, string fileName, Presence presence, params KindColumn[] own) =>
+        new(name, home, fileName, presence, [.. own, Word("evidence", EvidenceWords.All), new KindColumn("source", Id, true, null), OptionalText("locator"), OptionalText("note")]);
+
+    private static KindColumn Text(string name) => new(name, ColumnType.Text, false, null);
+
+    private static KindColumn OptionalText(string name) => new(name, ColumnType.Text, true, null);
+
+    private static KindColumn Number(string name) => new(name, ColumnType.Number, false, null);
+
+    private static KindColumn OptionalNumber(string name) => new(name, ColumnType.Number, true, null);
+
+    private static KindColumn Key(string name) => new(name, Id, false, null);
+
+    private static KindColumn Flag(string name) => new(name, YesNo, false, null);
+
+    private static KindColumn Word(string name, IEnumerable<string> words) => new(name, ColumnType.Text, false, [.. words]);
+
+    private static KindColumn OptionalWord(string name, IEnumerable<string> words) => new(name, ColumnType.Text, true, [.. words]);
+}

@@ -1,0 +1,32 @@
+namespace SoilAdvisor.ReferenceTables.Reading;
+
+/// <summary>method.json.</summary>
+internal sealed record LimeMethodDocument(
+    string Id,
+    string Kind,
+    string Title,
+    string Institution,
+    IReadOnlyList<string> Region,
+    string Buffer,
+    string? Formula,
+    string Unit,
+    string Basis,
+    DepthDocument Depth,
+    IReadOnlyList<decimal>? Targets,
+    decimal? PhFrom,
+    decimal? PhTo,
+    decimal? BufferFrom,
+    decimal? BufferTo,
+    bool Interpolate,
+    SourceReference Source,
+    string Evidence,
+    InForce InForce,
+    string Transcribed,
+    string TranscribedFrom,
+    string? CheckedAgainstSource,
+    string? Notes) : ITableHead
+{
+    public const string Equation = "equation";
+
+    public const string Table = "table";
+}

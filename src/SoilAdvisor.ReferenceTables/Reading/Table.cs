@@ -1,0 +1,29 @@
+using SoilAdvisor.ReferenceTables.Kinds;
+
+namespace SoilAdvisor.ReferenceTables.Reading;
+
+/// <summary>A CSV table with the document beside it.</summary>
+internal sealed class Table
+{
+    private readonly Dictionary<string, int> indices;
+
+    public Table(string path, RowKind kind, Document<TableDocument> document, IReadOnlyList<(int Line, string[] Cells)> records)
+    {
+        (Path, Kind, Document) = (path, kind, document);
+        indices = document.Value.Columns.Keys.Select((name, i) => (name, i)).ToDictionary(c => c.name, c => c.i, StringComparer.Ordinal);
+        Rows = [.. records.Select(r => new TableRow(this, r.Line, r.Cells))];
+    }
+
+    /// <summary>Path of the CSV file below the folder of tables.</summary>
+    public string Path { get; }
+
+    public RowKind Kind { get; }
+
+    public Document<TableDocument> Document { get; }
+
+    public IReadOnlyList<TableRow> Rows { get; }
+
+    public string Folder => Document.Folder;
+
+    public int IndexOf(string column) => indices.GetValueOrDefault(column, -1);
+}

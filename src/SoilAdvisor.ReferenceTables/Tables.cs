@@ -1,0 +1,171 @@
+using System.Collections.Frozen;
+using System.Collections.ObjectModel;
+using SoilAdvisor.Agronomy.Acidity;
+using SoilAdvisor.Agronomy.Certification;
+using SoilAdvisor.Agronomy.CoverCrops;
+using SoilAdvisor.Agronomy.Crops;
+using SoilAdvisor.Agronomy.Materials;
+using SoilAdvisor.Agronomy.Ratings;
+using SoilAdvisor.Agronomy.Working;
+using SoilAdvisor.ReferenceTables.Acidity;
+using SoilAdvisor.ReferenceTables.Certification;
+using SoilAdvisor.ReferenceTables.Checks;
+using SoilAdvisor.ReferenceTables.CoverCrops;
+using SoilAdvisor.ReferenceTables.Crops;
+using SoilAdvisor.ReferenceTables.Guides;
+using SoilAdvisor.ReferenceTables.Kinds;
+using SoilAdvisor.ReferenceTables.Materials;
+using SoilAdvisor.ReferenceTables.Reading;
+
+namespace SoilAdvisor.ReferenceTables;
+
+/// <summary>
+/// The reference tables, read once and checked as a whole. Immutable; safe for any number of threads. Every dictionary is read by the
+/// permanent id and walked in the order of the files, so that the same tables always give the same plan.
+/// </summary>
+public sealed class Tables
+{
+    /// <summary>Name of the folder.</summary>
+    public const string FolderName = "reference-tables";
+
+    /// <summary>Environment variable that names another folder.</summary>
+    public const string FolderVariable = "SOILADVISOR_TABLES";
+
+    private readonly FrozenDictionary<string, string> cropNames;
+
+    private Tables(TableFolder folder, string versionId)
+    {
+        VersionId = versionId;
+        Sources = ById(folder.Sources.Select(s => s.Source), s => s.Id);
+        Guides = ById(folder.Guides.Select(d => GuideBuilding.Build(d, folder)), g => g.Id);
+        RateTables = ById(folder.RateTables.Select(d => RateTableBuilding.Build(d, folder)), t => t.Id);
+        Crops = ById(CropBuilding.Build(folder), c => c.Id);
+        Cautions = ById(MaterialBuilding.Cautions(folder), c => c.Id);
+        Materials = ById(MaterialBuilding.Build(folder, Cautions), m => m.Id);
+        CoverCrops = ById(CoverCropBuilding.Build(folder), c => c.Id);
+        LimeMethods = ById(folder.LimeMethods.Select(d => LimeMethodBuilding.Build(d, folder)), m => m.Id);
+        OrganicRules = ById(OrganicRuleBuilding.Build(folder), r => r.Id);
+        cropNames = folder.RowsOf(RowKinds.Aliases).Select(row => KeyValuePair.Create(row.Needed("alias"), row.Needed("crop")))
+            .Concat(Crops.Keys.Select(id => KeyValuePair.Create(id, id)))
+            .ToFrozenDictionary(StringComparer.OrdinalIgnoreCase);
+    }
+
+    /// <summary>Sixteen hexadecimal digits that change with any cell of any table; kept with a plan so that it can be explained later.</summary>
+    public string VersionId { get; }
+
+    /// <summary>The bibliography by id.</summary>
+    public IReadOnlyDictionary<string, Source> Sources { get; }
+
+    /// <summary>Interpretation guides by id.</summary>
+    public IReadOnlyDictionary<string, Guide> Guides { get; }
+
+    /// <summary>Rate tables by id.</summary>
+    public IReadOnlyDictionary<string, RateTable> RateTables { get; }
+
+    /// <summary>Crops by id.</summary>
+    public IReadOnlyDictionary<string, Crop> Crops { get; }
+
+    /// <summary>Materials by id.</summary>
+    public IReadOnlyDictionary<string, Material> Materials { get; }
+
+    /// <summary>Cautions by id.</summary>
+    public IReadOnlyDictionary<string, Caution> Cautions { get; }
+
+    /// <summary>Cover crops by id.</summary>
+    public IReadOnlyDictionary<string, CoverCrop> CoverCrops { get; }
+
+    /// <summary>Lime methods by id.</summary>
+    public IReadOnlyDictionary<string, LimeMethod> LimeMethods { get; }
+
+    /// <summary>Rules of the organic standards by id.</summary>
+    public IReadOnlyDictionary<string, OrganicRule> OrganicRules { get; }
+
+    /// <summary>Reads and checks the folder.</summary>
+    /// <param name="folder">The folder of tables.</param>
+    /// <exception cref="ReferenceTableException">The tables hold faults; it carries all of them.</exception>
+    /// <exception cref="DirectoryNotFoundException">There is no such folder.</exception>
+    public static Tables Load(string folder)
+    {
+        var texts = FolderFiles.Read(folder);
+        var (read, problems) = Examine(texts);
+        return problems.Count == 0 ? new Tables(read, FolderFiles.VersionOf(texts)) : throw new ReferenceTableException(problems);
+    }
+
+    /// <summary>Every fault of the folder, sorted by file and line; empty when it can be used.</summary>
+    /// <param name="folder">The folder of tables.</param>
+    /// <exception cref="DirectoryNotFoundException">There is no such folder.</exception>
+    public static IReadOnlyList<TableProblem> Check(string folder) => Examine(FolderFiles.Read(folder)).Problems;
+
+    /// <summary>The folder of tables: the one named by SOILADVISOR_TABLES, or the first called reference-tables in or above a place.</summary>
+    /// <param name="start">Where to begin, for example the folder of the program.</param>
+    /// <exception cref="DirectoryNotFoundException">None was found; the message says what to do.</exception>
+    public static string FindFolder(string start)
+    {
+        if (Environment.GetEnvironmentVariable(FolderVariable) is { Length: > 0 } named)
+        {
+            return Directory.Exists(named) ? named : throw new DirectoryNotFoundException($"{FolderVariable} names \"{named}\", which is not a folder.");
+        }
+        for (var place = new DirectoryInfo(start); place is not null; place = place.Parent)
+        {
+            var candidate = Path.Combine(place.FullName, FolderName);
+            if (Directory.Exists(candidate))
+            {
+                return candidate;
+            }
+        }
+        throw new DirectoryNotFoundException($"No folder {FolderName} in \"{start}\" or above it. Set {FolderVariable} to the folder of tables.");
+    }
+
+    /// <summary>A crop by its id or by another name of it; upper and lower case are the same.</summary>
+    /// <param name="idOrAlias">Id or alias.</param>
+    public Answer<Crop> Crop(string idOrAlias) => cropNames.TryGetValue(idOrAlias.Trim(), out var id)
+        ? Answer<Crop>.Given(Crops[id])
+        : Unknown<Crop>("crop", idOrAlias, cropNames.Keys);
+
+    /// <summary>A material by its id.</summary>
+    /// <param name="id">Id.</param>
+    public Answer<Material> Material(string id) => Find(Materials, "material", id);
+
+    /// <summary>A cover crop by its id.</summary>
+    /// <param name="id">Id.</param>
+    public Answer<CoverCrop> CoverCrop(string id) => Find(CoverCrops, "cover-crop", id);
+
+    /// <summary>A guide by its id.</summary>
+    /// <param name="id">Id.</param>
+    public Answer<Guide> Guide(string id) => Find(Guides, "guide", id);
+
+    /// <summary>A lime method by its id.</summary>
+    /// <param name="id">Id.</param>
+    public Answer<LimeMethod> LimeMethod(string id) => Find(LimeMethods, "lime-method", id);
+
+    private static (TableFolder Folder, IReadOnlyList<TableProblem> Problems) Examine(IReadOnlyList<TableText> texts)
+    {
+        var (folder, problems) = FolderReader.Read(texts);
+        problems.AddRange(TableChecks.All.SelectMany(check => check.Check(folder)));
+        return (folder, [.. TableProblem.Sorted(problems)]);
+    }
+
+    private static Answer<T> Find<T>(IReadOnlyDictionary<string, T> rows, string word, string id) => rows.TryGetValue(id.Trim(), out var found)
+        ? Answer<T>.Given(found)
+        : Unknown<T>(word, id, rows.Keys);
+
+    private static Answer<T> Unknown<T>(string word, string text, IEnumerable<string> known)
+    {
+        var near = NearestNames.Of(text.Trim(), known);
+        var words = word.Replace('-', ' ');
+        return Answer<T>.Refused(
+            $"unknown-{word}",
+            $"\"{(text.Length > 64 ? text[..64] + "…" : text)}\" is not a known {words}.",
+            near.Count > 0 ? $"Did you mean {string.Join(" or ", near)}?" : $"Choose a {words} from the list of known ones.");
+    }
+
+    private static IReadOnlyDictionary<string, T> ById<T>(IEnumerable<T> rows, Func<T, string> id)
+    {
+        var ordered = new OrderedDictionary<string, T>(StringComparer.Ordinal);
+        foreach (var row in rows)
+        {
+            ordered.Add(id(row), row);
+        }
+        return new ReadOnlyDictionary<string, T>(ordered);
+    }
+}
