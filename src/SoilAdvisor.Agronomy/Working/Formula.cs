@@ -83,8 +83,20 @@ public sealed class Formula<TIn, TOut> : IFormula
             return Answer<double>.Refused("formula-inputs", string.Join(" ", faults), $"Give exactly these, within their limits: {symbols}.");
         }
 
-        var x = build([.. Inputs.Select(s => inputs[s.Name])]);
-        var y = output.Read(arithmetic(x));
+        TIn x;
+        TOut result;
+        try
+        {
+            x = build([.. Inputs.Select(s => inputs[s.Name])]);
+            result = arithmetic(x);
+        }
+        catch (ArgumentException)
+        {
+            // A quantity that cannot exist: too large a number, or nothing to divide by.
+            return Answer<double>.Refused("formula-no-result", $"{Shown} has no finite result for these numbers.", "Check for a division by zero or a number far too large.");
+        }
+
+        var y = output.Read(result);
         if (!double.IsFinite(y))
         {
             return Answer<double>.Refused("formula-no-result", $"{Shown} has no finite result for these numbers.", "Check for a division by zero.");
@@ -94,7 +106,7 @@ public sealed class Formula<TIn, TOut> : IFormula
         {
             var origins = new Origin[Inputs.Count];
             Array.Fill(origins, Origin.Given("your input"));
-            working.Line(this, x, arithmetic(x), origins);
+            working.Line(this, x, result, origins);
         }
 
         return Answer<double>.Given(y);
