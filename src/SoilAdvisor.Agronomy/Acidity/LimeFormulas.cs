@@ -1,0 +1,174 @@
+using SoilAdvisor.Agronomy.Quantities;
+using SoilAdvisor.Agronomy.Working;
+using UnitsNet;
+
+namespace SoilAdvisor.Agronomy.Acidity;
+
+/// <summary>
+/// Published equations from a named buffer to a lime requirement. Each takes its own buffer's type only; the coefficients come from the
+/// method's table. Tons are short tons of 2000 lb.
+/// </summary>
+public static class LimeFormulas
+{
+    private const double PoundsInShortTon = 2000;
+
+    private const string RecalledEquation = "The equation is recalled; no publication with it was read.";
+
+    private static readonly Citation NorthCarolina = new("ncda-bufftab", "Lime factor table and formula", Evidence.Seen);
+
+    private static readonly Citation Pennsylvania = new("psu-agguide", "Part 1 Section 2, limestone recommendation", Evidence.Seen);
+
+    private static readonly Citation AdamsEvansRecalled = new("mem-adams-evans", null, Evidence.FromMemory);
+
+    /// <summary>Acidity by the Mehlich buffer, per volume of soil. A buffer at or above its start shows none.</summary>
+    public static Formula<(Coefficient PerUnit, BufferPh<MehlichBuffer> Start, BufferPh<MehlichBuffer> Buffer), BufferAcidity<MehlichBuffer>> AcidityMehlich { get; } = new(
+        "acidity-mehlich",
+        "Acidity by the Mehlich buffer",
+        "Ac = k × max(S − BpH, 0)",
+        NorthCarolina,
+        [
+            new(new Symbol("k", "acidity for one unit of buffer pH", "meq/100 cm3 per pH", 0), x => x.PerUnit.Value),
+            new(new Symbol("S", "buffer pH at which acidity is zero", "pH", 0, 14), x => x.Start.Value),
+            new(new Symbol("BpH", "Mehlich buffer pH", "pH", 0, 14), x => x.Buffer.Value),
+        ],
+        new(new Symbol("Ac", "acidity", "meq/100 cm3"), y => y.Value),
+        v => (new Coefficient(v[0]), new BufferPh<MehlichBuffer>(v[1]), new BufferPh<MehlichBuffer>(v[2])),
+        x => new BufferAcidity<MehlichBuffer>(x.PerUnit.Value * Math.Max(x.Start.Value - x.Buffer.Value, 0)));
+
+    /// <summary>Lime requirement by the Mehlich buffer, North Carolina. Nothing at or above the target, nor at or above the reference pH.</summary>
+    public static Formula<(BufferAcidity<MehlichBuffer> Acidity, SoilPh Target, SoilPh Ph, SoilPh Reference, Rate<CalciumCarbonate> Residual), Rate<CalciumCarbonate>> MehlichNorthCarolina { get; } = new(
+        "lime-mehlich-north-carolina",
+        "Lime requirement, Mehlich buffer, North Carolina",
+        "LR = max(Ac × (T − pH) / (S − pH) − RC, 0)",
+        NorthCarolina,
+        [
+            new(new Symbol("Ac", "acidity by the Mehlich buffer", "meq/100 cm3", 0), x => x.Acidity.Value),
+            new(new Symbol("T", "target pH", "pH", 0, 6.6), x => x.Target.Value),
+            new(new Symbol("pH", "soil pH in water", "pH", 0, 14), x => x.Ph.Value),
+            new(new Symbol("S", "pH that the acidity refers to", "pH", 0, 14), x => x.Reference.Value),
+            new(new Symbol("RC", "what is left of lime of the past year", "ton/acre", 0), x => x.Residual.PoundsPerAcre / PoundsInShortTon),
+        ],
+        new(new Symbol("LR", "lime requirement", "ton/acre"), y => y.PoundsPerAcre / PoundsInShortTon),
+        v => (new BufferAcidity<MehlichBuffer>(v[0]), new SoilPh(v[1]), new SoilPh(v[2]), new SoilPh(v[3]), Rate<CalciumCarbonate>.FromPoundsPerAcre(v[4] * PoundsInShortTon)),
+        x => x.Ph.Value >= x.Target.Value || x.Ph.Value >= x.Reference.Value
+            ? default
+            : NotBelowZero(Rate<CalciumCarbonate>.FromPoundsPerAcre(x.Acidity.Value * (x.Target.Value - x.Ph.Value) / (x.Reference.Value - x.Ph.Value) * PoundsInShortTon) - x.Residual));
+
+    /// <summary>Lime requirement by exchangeable acidity, Pennsylvania, target pH 7.0: proportional to the acidity.</summary>
+    public static Formula<(Coefficient PerAcidity, ExchangeableAcidity Acidity), Rate<CalciumCarbonate>> ModifiedMehlichPennsylvaniaTo70 { get; } = new(
+        "lime-modified-mehlich-pennsylvania-to-7-0",
+        "Lime requirement, modified Mehlich buffer, Pennsylvania, target 7.0",
+        "LR = k × EA",
+        Pennsylvania,
+        [
+            new(new Symbol("k", "lime for one meq/100 g", "lb/acre per meq/100g", 0), x => x.PerAcidity.Value),
+            new(new Symbol("EA", "exchangeable acidity", "meq/100g", 0), x => x.Acidity.MilliequivalentsPer100Grams),
+        ],
+        new(new Symbol("LR", "lime requirement", "lb/acre CaCO3 equivalent"), y => y.PoundsPerAcre),
+        v => (new Coefficient(v[0]), ExchangeableAcidity.FromMilliequivalentsPer100Grams(v[1])),
+        x => Rate<CalciumCarbonate>.FromPoundsPerAcre(x.PerAcidity.Value * x.Acidity.MilliequivalentsPer100Grams),
+        "The page prints the rule without a worked example.");
+
+    /// <summary>Lime requirement by exchangeable acidity, Pennsylvania, target pH 6.5: proportional above the limit, one fixed rate at or below it.</summary>
+    public static Formula<(Coefficient PerAcidity, ExchangeableAcidity Limit, Rate<CalciumCarbonate> Fixed, ExchangeableAcidity Acidity), Rate<CalciumCarbonate>> ModifiedMehlichPennsylvania { get; } = new(
+        "lime-modified-mehlich-pennsylvania",
+        "Lime requirement, modified Mehlich buffer, Pennsylvania, target 6.5",
+        "LR = k × EA where EA > L; otherwise F",
+        Pennsylvania,
+        [
+            new(new Symbol("k", "lime for one meq/100 g", "lb/acre per meq/100g", 0), x => x.PerAcidity.Value),
+            new(new Symbol("L", "acidity above which the rate per acidity applies", "meq/100g", 0), x => x.Limit.MilliequivalentsPer100Grams),
+            new(new Symbol("F", "fixed rate at or below that acidity", "lb/acre", 0), x => x.Fixed.PoundsPerAcre),
+            new(new Symbol("EA", "exchangeable acidity", "meq/100g", 0), x => x.Acidity.MilliequivalentsPer100Grams),
+        ],
+        new(new Symbol("LR", "lime requirement", "lb/acre CaCO3 equivalent"), y => y.PoundsPerAcre),
+        v => (new Coefficient(v[0]), ExchangeableAcidity.FromMilliequivalentsPer100Grams(v[1]), Rate<CalciumCarbonate>.FromPoundsPerAcre(v[2]), ExchangeableAcidity.FromMilliequivalentsPer100Grams(v[3])),
+        x => x.Acidity.MilliequivalentsPer100Grams > x.Limit.MilliequivalentsPer100Grams
+            ? Rate<CalciumCarbonate>.FromPoundsPerAcre(x.PerAcidity.Value * x.Acidity.MilliequivalentsPer100Grams)
+            : x.Fixed,
+        "The page prints the rule without a worked example.");
+
+    /// <summary>Acidity by the Adams-Evans buffer. A buffer at or above its start shows none.</summary>
+    public static Formula<(Coefficient PerUnit, BufferPh<AdamsEvansBuffer> Start, BufferPh<AdamsEvansBuffer> Buffer), BufferAcidity<AdamsEvansBuffer>> AcidityAdamsEvans { get; } = new(
+        "acidity-adams-evans",
+        "Acidity by the Adams-Evans buffer",
+        "H = k × max(S − BpH, 0)",
+        new Citation("clemson-cec", null, Evidence.Seen),
+        [
+            new(new Symbol("k", "acidity for one unit of buffer pH", "meq/100g per pH", 0), x => x.PerUnit.Value),
+            new(new Symbol("S", "buffer pH at which acidity is zero", "pH", 0, 14), x => x.Start.Value),
+            new(new Symbol("BpH", "Adams-Evans buffer pH", "pH", 0, 14), x => x.Buffer.Value),
+        ],
+        new(new Symbol("H", "acidity", "meq/100g"), y => y.Value),
+        v => (new Coefficient(v[0]), new BufferPh<AdamsEvansBuffer>(v[1]), new BufferPh<AdamsEvansBuffer>(v[2])),
+        x => new BufferAcidity<AdamsEvansBuffer>(x.PerUnit.Value * Math.Max(x.Start.Value - x.Buffer.Value, 0)));
+
+    /// <summary>
+    /// Part of the exchange capacity that acidity fills at a pH: the smaller root of pH = a − b h + c h². Between the curve's lowest point and a.
+    /// </summary>
+    public static Formula<(Coefficient Constant, Coefficient Linear, Coefficient Square, SoilPh Ph), Coefficient> AcidSaturationAdamsEvans { get; } = new(
+        "acid-saturation-adams-evans",
+        "Acid saturation at a pH, Adams-Evans",
+        "h = (b − √(b² − 4 × c × (a − pH))) / (2 × c)",
+        AdamsEvansRecalled,
+        [
+            new(new Symbol("a", "constant of the curve", "pH", 0), x => x.Constant.Value),
+            new(new Symbol("b", "linear coefficient, subtracted", "pH per fraction", 0), x => x.Linear.Value),
+            new(new Symbol("c", "square coefficient, added", "pH per fraction squared", 0.0001), x => x.Square.Value),
+            new(new Symbol("pH", "soil pH in water", "pH", 4.5, 7.79), x => x.Ph.Value),
+        ],
+        new(new Symbol("h", "acid saturation", "fraction"), y => y.Value),
+        v => (new Coefficient(v[0]), new Coefficient(v[1]), new Coefficient(v[2]), new SoilPh(v[3])),
+        x => new Coefficient((x.Linear.Value - Math.Sqrt((x.Linear.Value * x.Linear.Value) - (4 * x.Square.Value * (x.Constant.Value - x.Ph.Value)))) / (2 * x.Square.Value)),
+        RecalledEquation);
+
+    /// <summary>Lime requirement by the Adams-Evans buffer.</summary>
+    public static Formula<(Coefficient PerAcidity, BufferAcidity<AdamsEvansBuffer> Acidity, Coefficient SaturationNow, Coefficient SaturationAtTarget, Coefficient Efficiency), Rate<CalciumCarbonate>> AdamsEvans { get; } = new(
+        "lime-adams-evans",
+        "Lime requirement, Adams-Evans buffer",
+        "LR = k × H / h1 × max(h1 − h2, 0) × e",
+        AdamsEvansRecalled,
+        [
+            new(new Symbol("k", "pure lime for one meq/100 g", "lb/acre per meq/100g", 0), x => x.PerAcidity.Value),
+            new(new Symbol("H", "acidity by the Adams-Evans buffer", "meq/100g", 0), x => x.Acidity.Value),
+            new(new Symbol("h1", "acid saturation at the soil pH", "fraction", 0.001, 1), x => x.SaturationNow.Value),
+            new(new Symbol("h2", "acid saturation at the target pH", "fraction", 0, 1), x => x.SaturationAtTarget.Value),
+            new(new Symbol("e", "factor for ground limestone", "", 0), x => x.Efficiency.Value),
+        ],
+        new(new Symbol("LR", "lime requirement", "lb/acre"), y => y.PoundsPerAcre),
+        v => (new Coefficient(v[0]), new BufferAcidity<AdamsEvansBuffer>(v[1]), new Coefficient(v[2]), new Coefficient(v[3]), new Coefficient(v[4])),
+        x => Rate<CalciumCarbonate>.FromPoundsPerAcre(x.PerAcidity.Value * x.Acidity.Value / x.SaturationNow.Value * Math.Max(x.SaturationNow.Value - x.SaturationAtTarget.Value, 0) * x.Efficiency.Value),
+        RecalledEquation);
+
+    /// <summary>A requirement printed for one depth, for the depth that is really worked.</summary>
+    public static Formula<(Rate<CalciumCarbonate> Rate, Length Printed, Length Worked), Rate<CalciumCarbonate>> ForDepth { get; } = new(
+        "lime-for-depth",
+        "Lime requirement for the depth worked",
+        "L = LR × D / P",
+        Citation.OurArithmetic,
+        [
+            new(new Symbol("LR", "lime requirement for the printed depth", "lb/acre", 0), x => x.Rate.PoundsPerAcre),
+            new(new Symbol("P", "depth the requirement is printed for", "in", 0.1), x => x.Printed.Inches),
+            new(new Symbol("D", "depth worked", "in", 0.1), x => x.Worked.Inches),
+        ],
+        new(new Symbol("L", "lime requirement for the depth worked", "lb/acre"), y => y.PoundsPerAcre),
+        v => (Rate<CalciumCarbonate>.FromPoundsPerAcre(v[0]), Length.FromInches(v[1]), Length.FromInches(v[2])),
+        x => x.Rate * (x.Worked / x.Printed),
+        "Proportion; publications state it in words and print no worked example that was read.");
+
+    /// <summary>Stone that carries a requirement counted as pure calcium carbonate.</summary>
+    public static Formula<(Rate<CalciumCarbonate> Requirement, MassShare NeutralisingValue), MassPerArea> AsStone { get; } = new(
+        "lime-as-stone",
+        "Stone for a lime requirement",
+        "S = LR × 100 / NV",
+        new Citation("psu-garden", null, Evidence.Seen),
+        [
+            new(new Symbol("LR", "lime requirement as calcium carbonate equivalent", "lb/acre", 0), x => x.Requirement.PoundsPerAcre),
+            new(new Symbol("NV", "neutralising value of the stone", "% CaCO3 equivalent", 1, 200), x => x.NeutralisingValue.Percent),
+        ],
+        new(new Symbol("S", "stone", "lb/acre"), y => y.PoundsPerAcre),
+        v => (Rate<CalciumCarbonate>.FromPoundsPerAcre(v[0]), MassShare.FromPercent(v[1])),
+        x => x.Requirement.Amount * (1 / x.NeutralisingValue.Fraction));
+
+    private static Rate<CalciumCarbonate> NotBelowZero(Rate<CalciumCarbonate> rate) => rate < default(Rate<CalciumCarbonate>) ? default : rate;
+}

@@ -1,0 +1,50 @@
+using SoilAdvisor.Agronomy.Acidity;
+using SoilAdvisor.Agronomy.CoverCrops;
+using SoilAdvisor.Agronomy.Crops;
+using SoilAdvisor.Agronomy.Materials;
+using SoilAdvisor.Agronomy.Quantities;
+
+namespace SoilAdvisor.Agronomy.Working;
+
+/// <summary>Every formula of the science, by subject: what a teacher can vary one number of.</summary>
+public static class Formulas
+{
+    /// <summary>All of them, in the order of the work.</summary>
+    public static IReadOnlyList<IFormula> All { get; } =
+    [
+        AreaFormulas.ConcentrationToMassPerArea,
+        OxideConversions.PhosphorusToPhosphate,
+        OxideConversions.PotassiumToPotash,
+        NeedFormulas.Removal,
+        NeedFormulas.RemovalByBushel,
+        NeedFormulas.SeasonRemoval,
+        NeedFormulas.CriticalPotassium,
+        NeedFormulas.BuildUpPhosphate,
+        NeedFormulas.BuildUpPotash,
+        NeedFormulas.RemovalAndBuildUp,
+        CoverCropFormulas.QuadratDryMatter,
+        CoverCropFormulas.PlantAvailableNitrogen,
+        CoverCropFormulas.NitrogenCredit,
+        NeedFormulas.NeedLessCredits,
+        LimeFormulas.AcidityMehlich,
+        LimeFormulas.MehlichNorthCarolina,
+        LimeFormulas.ModifiedMehlichPennsylvania,
+        LimeFormulas.ModifiedMehlichPennsylvaniaTo70,
+        LimeFormulas.AcidityAdamsEvans,
+        LimeFormulas.AcidSaturationAdamsEvans,
+        LimeFormulas.AdamsEvans,
+        LimeFormulas.ForDepth,
+        LimeFormulas.AsStone,
+        MaterialFormulas.PlantAvailableNitrogenSplit,
+        MaterialFormulas.PlantAvailableNitrogenOfTotal,
+        MaterialFormulas.DryToAsIs,
+        AreaFormulas.PercentToPoundsPerTon,
+        MaterialFormulas.MaterialForNutrient,
+        MaterialFormulas.NutrientFromMaterial,
+        MaterialFormulas.BoronProduct,
+        CompostFormulas.MoistureOfMix,
+        CompostFormulas.CarbonToNitrogenOfMix,
+        AreaFormulas.PerAcreToPer1000SquareFeet,
+        AreaFormulas.RatePerBed,
+    ];
+}
