@@ -1,0 +1,23 @@
+using SoilAdvisor.Agronomy.Working;
+
+namespace SoilAdvisor.Reports.Paper;
+
+/// <summary>One row of a table. It cannot be made without a source.</summary>
+internal sealed record SourcedRow
+{
+    public SourcedRow(IReadOnlyList<string> cells, IEnumerable<Citation> sources)
+    {
+        Cells = cells;
+        Sources = [.. sources.Distinct()];
+        if (Sources.Count == 0)
+        {
+            throw new ArgumentException("A row of numbers needs a source.", nameof(sources));
+        }
+    }
+
+    /// <summary>One text a column; a line feed starts a new line inside the cell.</summary>
+    public IReadOnlyList<string> Cells { get; }
+
+    /// <summary>Where its numbers stand.</summary>
+    public IReadOnlyList<Citation> Sources { get; }
+}

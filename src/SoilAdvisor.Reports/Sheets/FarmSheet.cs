@@ -1,0 +1,86 @@
+using System.Globalization;
+using SoilAdvisor.Agronomy.Plans;
+using SoilAdvisor.Agronomy.Working;
+using SoilAdvisor.Reports.Paper;
+using SoilAdvisor.Reports.Wording;
+
+namespace SoilAdvisor.Reports.Sheets;
+
+/// <summary>The sheet to carry: what to buy, and what to spread on each bed in order.</summary>
+internal static class FarmSheet
+{
+    public const string Anchor = "farm-sheet";
+
+    public static IEnumerable<Block> Of(FarmPlan plan, Measures measures)
+    {
+        yield return new Heading(2, "Farm sheet", Anchor);
+        if (plan.Partial)
+        {
+            yield return new Paragraph(Sentence.Bold("These totals are not complete:"), new Sentence("what a bed was refused is not in them. Each bed below says what is missing and what to do."));
+        }
+
+        if (plan.Warnings.Count > 0)
+        {
+            yield return new Bullets([.. plan.Warnings.Select(w => new Paragraph(new Sentence(TradeWords.Sentence(w), Citation.OurJudgement)))]);
+        }
+
+        yield return new Heading(3, "What to buy");
+        yield return plan.Purchases.Count == 0 ? new Paragraph(new Sentence("Nothing to buy.")) : ShoppingList(plan, measures);
+        yield return new Heading(3, "What to spread, bed by bed");
+        yield return new Paragraph(
+            new Sentence("Rates are per acre, hectare and 1000 square feet of ground that is actually spread.", Citation.OurArithmetic),
+            new Sentence("Weights are for the whole bed. Where no density is published the measure says \"weigh it\"."));
+        foreach (var (bed, index) in plan.Beds.Select((b, i) => (b, i)))
+        {
+            yield return new Heading(4, $"Bed {bed.Bed.Id}");
+            var steps = SpreadingStep.Of(bed);
+            yield return steps.Count > 0
+                ? Steps(steps, measures)
+                : new Paragraph(new Sentence(bed.State == BedState.Refused ? "Not planned: see the bed's own sheet for why and what to do." : TradeWords.Sentence(bed.Summary), Citation.OurArithmetic));
+        }
+
+        var cautions = plan.Beds.SelectMany(b => b.Cautions).DistinctBy(c => c.Id).ToList();
+        if (cautions.Count > 0)
+        {
+            yield return new Heading(3, "Before you open a bag");
+            yield return new Bullets([.. cautions.Select(c => new Paragraph(new Sentence(TradeWords.Sentence(c.Text), c.Source)))]);
+        }
+
+        if (plan.Findings.Count > 0)
+        {
+            yield return new Heading(3, "Organic findings for the farm");
+            yield return FindingTable.Of(plan.Findings);
+        }
+    }
+
+    private static SourcedTable ShoppingList(FarmPlan plan, Measures measures)
+    {
+        var rows = plan.Purchases.Select(p => new SourcedRow(
+            [p.Offered.Material.Name, measures.Weight(p.Needed), p.OnHand is { } stock ? measures.Weight(stock) : "not said", measures.Weight(p.ToBuy), p.ToBuy.Kilograms > 0 ? Measures.Cost(p.Cost) : "on the shelf"],
+            [Citation.OurArithmetic])).ToList();
+        if (plan.Cost is { } cost)
+        {
+            rows.Add(new SourcedRow([plan.Partial ? "All beds planned so far, at the prices given" : "All beds, at the prices given", "", "", "", Measures.Cost(cost)], [Citation.OurArithmetic]));
+        }
+
+        return new SourcedTable(["Material", "Needed", "From the shelf", "To buy", "Cost"], rows);
+    }
+
+    private static SourcedTable Steps(IReadOnlyList<SpreadingStep> steps, Measures measures) => new(
+        ["Step", "Material", "For the bed", "By volume", "Rate on the ground spread", "When", "Cost"],
+        [
+            .. steps.Select(s => new SourcedRow(
+                [
+                    s.Order.ToString(CultureInfo.InvariantCulture),
+                    s.Material.Name + "\n" + s.Purpose,
+                    measures.Weight(s.Weight),
+                    measures.Scoop(s.Volume),
+                    measures.SpreadRate(s.Rate),
+                    When(s),
+                    Measures.Cost(s.Cost),
+                ],
+                s.Sources)),
+        ]);
+
+    private static string When(SpreadingStep step) => step.SpreadBy is { } day ? $"{step.When}\nby {Measures.Day(day)}" : step.When;
+}

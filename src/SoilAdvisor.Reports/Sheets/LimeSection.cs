@@ -1,0 +1,69 @@
+using System.Globalization;
+using SoilAdvisor.Agronomy.Acidity;
+using SoilAdvisor.Agronomy.Plans;
+using SoilAdvisor.Agronomy.Working;
+using SoilAdvisor.Reports.Paper;
+using SoilAdvisor.Reports.Wording;
+
+namespace SoilAdvisor.Reports.Sheets;
+
+/// <summary>The lime of a bed: requirement, the stone the plan uses with its doses, and the others.</summary>
+internal static class LimeSection
+{
+    public static IEnumerable<Block> Of(BedPlan bed, Measures measures)
+    {
+        if (bed.Lime is not { } lime)
+        {
+            yield break;
+        }
+
+        yield return new Heading(4, "Lime");
+        yield return Requirement(bed, lime.Requirement, measures);
+        if (lime.Requirement.Rate.Amount.IsZero)
+        {
+            yield break;
+        }
+
+        if (lime.Choices.Count == 0)
+        {
+            yield return new Paragraph(new Sentence("No stone was offered that meets it. Add a calcitic or dolomitic limestone to the materials."));
+            yield break;
+        }
+
+        yield return new SourcedTable(
+            ["Stone", "Rate on the ground spread", "For the bed", "Doses", "Cost", "Why"],
+            [.. lime.Choices.Select(c => Stone(c, ReferenceEquals(c, lime.Chosen) || c == lime.Chosen, lime.Requirement, measures))]);
+    }
+
+    private static Paragraph Requirement(BedPlan bed, LimeRequirement requirement, Measures measures)
+    {
+        var target = requirement.Target;
+        var crop = target.Crop is { } id ? $" for {BedSheet.CropName(bed, 0, id)}" : " as asked for";
+        var start = string.Create(CultureInfo.InvariantCulture, $"Soil pH {requirement.SoilPh}, target {target.Value}{crop}.");
+        if (requirement.Rate.Amount.IsZero)
+        {
+            return new Paragraph(new Sentence(start, target.Source), new Sentence("No lime is needed.", requirement.Source));
+        }
+
+        var printed = string.Create(CultureInfo.InvariantCulture, $"{Figure.Of(requirement.PrintedValue)} {requirement.PrintedUnit} of {requirement.Basis}");
+        return new Paragraph(
+            new Sentence(start, target.Source),
+            new Sentence(
+                $"Requirement: {measures.Rate(requirement.Rate.Amount)} counted as pure calcium carbonate, for a depth of {Depth(requirement)}; the method ({requirement.Method}) prints {printed}.",
+                requirement.Source));
+    }
+
+    private static string Depth(LimeRequirement requirement) =>
+        $"{Figure.Printed(requirement.Depth.Inches)} in ({Figure.Short(requirement.Depth.Centimeters)} cm)";
+
+    private static SourcedRow Stone(LimeChoice choice, bool used, LimeRequirement requirement, Measures measures) => new(
+        [
+            used ? choice.Offered.Material.Name + "\nused in this plan" : choice.Offered.Material.Name,
+            measures.SpreadRate(choice.Rate),
+            choice.PerBed is { } mass ? measures.Weight(mass) + "\n" + measures.Scoop(choice.Volume) : measures.Scoop(choice.Volume),
+            string.Join("\n", choice.Doses.Select((d, i) => string.Create(CultureInfo.InvariantCulture, $"{i + 1}: {measures.Rate(d)}"))),
+            Measures.Cost(choice.Cost),
+            string.Join("\n", choice.Reasons),
+        ],
+        [requirement.Source, .. Citations.Of(choice.Offered), .. choice.Volume is { } volume ? new[] { volume.Source } : Array.Empty<Citation>()]);
+}

@@ -1,0 +1,118 @@
+using System.Globalization;
+using SoilAdvisor.Agronomy.Materials;
+using SoilAdvisor.Agronomy.Plans;
+using SoilAdvisor.Agronomy.Quantities;
+using UnitsNet;
+using UnitsNet.Units;
+
+namespace SoilAdvisor.Reports.Wording;
+
+/// <summary>Amounts as a grower reads them at the bench, always with their unit.</summary>
+internal sealed class Measures(ReportUnits units)
+{
+    private const double OuncesInPound = 16;
+
+    public string Weight(Mass mass) => units == ReportUnits.Us ? PoundsAndOunces(mass) : KilogramsOrGrams(mass);
+
+    // The three rates that the contract promises, the reader's own system first.
+    public string SpreadRate(MassPerArea rate)
+    {
+        var acre = Figure.Short(rate.PoundsPerAcre) + " lb/acre";
+        var hectare = Figure.Short(rate.KilogramsPerHectare) + " kg/ha";
+        var small = Figure.Short(rate.PoundsPer1000SquareFeet) + " lb/1000 sq ft";
+        return units == ReportUnits.Us ? $"{acre}\n{hectare}\n{small}" : $"{hectare}\n{acre}\n{small}";
+    }
+
+    public string Rate(MassPerArea rate) => Figure.Printed(Number(rate)) + " " + RateUnit;
+
+    public string Range(MassPerArea low, MassPerArea high) =>
+        low == high ? Rate(low) : $"{Figure.Printed(Number(low))} to {Rate(high)}";
+
+    public string Ground(Area area) => units == ReportUnits.Us
+        ? Figure.Printed(area.SquareFeet) + " sq ft"
+        : Figure.Printed(area.SquareMeters) + " m²";
+
+    public string Scoop(VolumeMeasure? measure)
+    {
+        if (measure is null)
+        {
+            return "weigh it";
+        }
+
+        var volume = Volume.From(measure.Value, UnitOf(measure.Unit));
+        if (units == ReportUnits.Metric)
+        {
+            return volume.CubicMeters >= 0.5 ? Figure.Short(volume.CubicMeters) + " m³" : Figure.Short(volume.Liters) + " L";
+        }
+
+        var name = measure.Unit switch { "cubic-foot" => "cubic foot", "cubic-yard" => "cubic yard", "gal" => "gallon", var same => same };
+        var quarters = Math.Round(measure.Value * 4, MidpointRounding.AwayFromZero) / 4;
+        if (quarters == 0)
+        {
+            return $"under 1/8 {name}: weigh it";
+        }
+
+        var plural = quarters > 1 ? name == "cubic foot" ? "cubic feet" : name + "s" : name;
+        return $"{Quarters(quarters)} {plural}";
+    }
+
+    public static string Cost(Money? money) => money is { } m ? m.Value.ToString("#,0.00", CultureInfo.InvariantCulture) + " " + m.Currency : "no price given";
+
+    public static string Day(DateOnly day) => day.ToString("d MMMM yyyy", CultureInfo.InvariantCulture);
+
+    private string RateUnit => units == ReportUnits.Us ? "lb/acre" : "kg/ha";
+
+    private double Number(MassPerArea rate) => units == ReportUnits.Us ? rate.PoundsPerAcre : rate.KilogramsPerHectare;
+
+    private static string PoundsAndOunces(Mass mass)
+    {
+        var ounces = mass.Pounds * OuncesInPound;
+        if (ounces >= 100 * OuncesInPound)
+        {
+            return Math.Round(mass.Pounds, MidpointRounding.AwayFromZero).ToString("#,0", CultureInfo.InvariantCulture) + " lb";
+        }
+
+        var whole = Math.Round(ounces, MidpointRounding.AwayFromZero);
+        if (whole >= OuncesInPound)
+        {
+            var (pounds, rest) = ((int)(whole / OuncesInPound), (int)(whole % OuncesInPound));
+            return rest == 0 ? Text(pounds) + " lb" : $"{Text(pounds)} lb {Text(rest)} oz";
+        }
+
+        var tenths = Math.Round(ounces, 1, MidpointRounding.AwayFromZero);
+        return tenths == 0 && ounces > 0 ? "under 0.1 oz" : tenths.ToString("0.#", CultureInfo.InvariantCulture) + " oz";
+
+        static string Text(int number) => number.ToString(CultureInfo.InvariantCulture);
+    }
+
+    private static string KilogramsOrGrams(Mass mass)
+    {
+        if (mass.Kilograms >= 100)
+        {
+            return Math.Round(mass.Kilograms, MidpointRounding.AwayFromZero).ToString("#,0", CultureInfo.InvariantCulture) + " kg";
+        }
+
+        var grams = Math.Round(mass.Grams, MidpointRounding.AwayFromZero);
+        return grams >= 1000 ? (grams / 1000).ToString("0.##", CultureInfo.InvariantCulture) + " kg"
+            : grams == 0 && mass.Grams > 0 ? "under 1 g"
+            : grams.ToString("0", CultureInfo.InvariantCulture) + " g";
+    }
+
+    private static string Quarters(double quarters)
+    {
+        var whole = Math.Floor(quarters);
+        var part = (quarters - whole) switch { 0.25 => "1/4", 0.5 => "1/2", 0.75 => "3/4", _ => "" };
+        var number = whole.ToString("#,0", CultureInfo.InvariantCulture);
+        return part.Length == 0 ? number : whole == 0 ? part : number + " " + part;
+    }
+
+    private static VolumeUnit UnitOf(string unit) => unit switch
+    {
+        "cup" => VolumeUnit.UsCustomaryCup,
+        "pint" => VolumeUnit.UsPint,
+        "gal" => VolumeUnit.UsGallon,
+        "cubic-foot" => VolumeUnit.CubicFoot,
+        "cubic-yard" => VolumeUnit.CubicYard,
+        _ => throw new ArgumentOutOfRangeException(nameof(unit), unit, "Not a volume measure of the trade."),
+    };
+}
