@@ -33,7 +33,8 @@ public static class LimeFormulas
         ],
         new(new Symbol("Ac", "acidity", "meq/100 cm3"), y => y.Value),
         v => (new Coefficient(v[0]), new BufferPh<MehlichBuffer>(v[1]), new BufferPh<MehlichBuffer>(v[2])),
-        x => new BufferAcidity<MehlichBuffer>(x.PerUnit.Value * Math.Max(x.Start.Value - x.Buffer.Value, 0)));
+        x => new BufferAcidity<MehlichBuffer>(x.PerUnit.Value * Math.Max(x.Start.Value - x.Buffer.Value, 0)),
+        "The worked example on the page starts from the acidity itself; none that starts from a buffer pH was read.");
 
     /// <summary>Lime requirement by the Mehlich buffer, North Carolina. Nothing at or above the target, nor at or above the reference pH.</summary>
     public static Formula<(BufferAcidity<MehlichBuffer> Acidity, SoilPh Target, SoilPh Ph, SoilPh Reference, Rate<CalciumCarbonate> Residual), Rate<CalciumCarbonate>> MehlichNorthCarolina { get; } = new(

@@ -23,8 +23,7 @@ public static class CoverCropFormulas
         ],
         new(new Symbol("DM", "dry matter", "lb/acre"), y => y.PoundsPerAcre),
         v => (Mass.FromGrams(v[0]), Area.FromSquareFeet(v[1])),
-        x => MassPerArea.Of(x.Dried, x.Frame),
-        "Exact unit arithmetic.");
+        x => MassPerArea.Of(x.Dried, x.Frame));
 
     /// <summary>
     /// Nitrogen that a killed cover crop releases to the next crop, per ton of dry matter: the line through the two published points,
