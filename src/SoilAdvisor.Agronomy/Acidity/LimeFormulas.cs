@@ -171,5 +171,23 @@ public static class LimeFormulas
         v => (Rate<CalciumCarbonate>.FromPoundsPerAcre(v[0]), MassShare.FromPercent(v[1])),
         x => x.Requirement.Amount * (1 / x.NeutralisingValue.Fraction));
 
+    /// <summary>A requirement between two printed rows of a lime table, where the publication allows it.</summary>
+    public static Formula<(Rate<CalciumCarbonate> Lower, Rate<CalciumCarbonate> Upper, Coefficient LowerBuffer, Coefficient UpperBuffer, Coefficient Buffer), Rate<CalciumCarbonate>> BetweenCells { get; } = new(
+        "lime-between-cells",
+        "Lime requirement between two rows of a table",
+        "LR = R1 + (R2 − R1) × (B − B1) / (B2 − B1)",
+        Citation.OurArithmetic,
+        [
+            new(new Symbol("R1", "rate at the lower buffer pH", "lb/acre", 0), x => x.Lower.PoundsPerAcre),
+            new(new Symbol("R2", "rate at the higher buffer pH", "lb/acre", 0), x => x.Upper.PoundsPerAcre),
+            new(new Symbol("B1", "lower buffer pH", "pH", 0, 14), x => x.LowerBuffer.Value),
+            new(new Symbol("B2", "higher buffer pH", "pH", 0, 14), x => x.UpperBuffer.Value),
+            new(new Symbol("B", "buffer pH", "pH", 0, 14), x => x.Buffer.Value),
+        ],
+        new(new Symbol("LR", "lime requirement", "lb/acre"), y => y.PoundsPerAcre),
+        v => (Rate<CalciumCarbonate>.FromPoundsPerAcre(v[0]), Rate<CalciumCarbonate>.FromPoundsPerAcre(v[1]), new Coefficient(v[2]), new Coefficient(v[3]), new Coefficient(v[4])),
+        x => x.Lower + ((x.Upper - x.Lower) * ((x.Buffer.Value - x.LowerBuffer.Value) / (x.UpperBuffer.Value - x.LowerBuffer.Value))),
+        "No table held here allows values between its rows.");
+
     private static Rate<CalciumCarbonate> NotBelowZero(Rate<CalciumCarbonate> rate) => rate < default(Rate<CalciumCarbonate>) ? default : rate;
 }

@@ -5,7 +5,7 @@ using UnitsNet;
 namespace SoilAdvisor.Agronomy.Acidity;
 
 /// <summary>How much neutralising value a bed needs, before any stone is chosen.</summary>
-/// <param name="Method">Id of the method; "laboratory" for a rate that the laboratory printed.</param>
+/// <param name="Method">Id of the method; "laboratory" for a rate that the laboratory printed; "none-needed" at or above the target.</param>
 /// <param name="Rate">Requirement counted as pure calcium carbonate equivalent; zero at or above target.</param>
 /// <param name="PrintedValue">The method's own answer in its own unit.</param>
 /// <param name="PrintedUnit">That unit.</param>

@@ -33,6 +33,7 @@ public static class Formulas
         LimeFormulas.AcidityAdamsEvans,
         LimeFormulas.AcidSaturationAdamsEvans,
         LimeFormulas.AdamsEvans,
+        LimeFormulas.BetweenCells,
         LimeFormulas.ForDepth,
         LimeFormulas.AsStone,
         MaterialFormulas.PlantAvailableNitrogenSplit,

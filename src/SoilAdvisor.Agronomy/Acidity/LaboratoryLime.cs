@@ -1,0 +1,70 @@
+using SoilAdvisor.Agronomy.Quantities;
+using SoilAdvisor.Agronomy.SoilTests;
+using SoilAdvisor.Agronomy.Working;
+using UnitsNet;
+using static System.FormattableString;
+
+namespace SoilAdvisor.Agronomy.Acidity;
+
+/// <summary>The lime rate that the laboratory printed, where no method can read the buffer.</summary>
+internal static class LaboratoryLime
+{
+    private static readonly string[] Bases = [LimeQuestion.AsCalciumCarbonate, "agricultural limestone", "ground limestone", "100-score lime"];
+
+    /// <summary>The requirement by the laboratory's rate; null where it printed none.</summary>
+    public static Answer<LimeRequirement>? Of(LimeQuestion question)
+    {
+        var printed = question.Test.LabRecommendations.FirstOrDefault(r => r.What.Contains("lime", StringComparison.OrdinalIgnoreCase));
+        if (printed is null)
+        {
+            return null;
+        }
+
+        if (RateOf(printed) is not { } rate)
+        {
+            return Answer<LimeRequirement>.Refused(
+                "lime-unit-unknown",
+                Invariant($"The laboratory's lime rate {printed.Value} {printed.Unit} has a unit that is not known, or lies below zero."),
+                "Give it in lb/acre, ton/acre, lb/1000-sq-ft, kg/ha or t/ha.");
+        }
+
+        if (printed.Basis is { } basis && !Bases.Contains(basis.Trim(), StringComparer.OrdinalIgnoreCase))
+        {
+            return Answer<LimeRequirement>.Refused(
+                "lime-basis-unknown",
+                $"The laboratory's lime rate counts \"{basis}\", which is not known here.",
+                $"Ask the laboratory for the rate as one of: {string.Join(", ", Bases)}.");
+        }
+
+        if (printed.Basis is null || !string.Equals(printed.Basis.Trim(), LimeQuestion.AsCalciumCarbonate, StringComparison.OrdinalIgnoreCase))
+        {
+            question.Assume("lime-basis", $"The laboratory's lime rate ({printed.Basis ?? "basis not printed"}) is taken as calcium carbonate equivalent.", Citation.CommonPractice);
+        }
+
+        question.Assume("laboratory-target", "The laboratory's own target pH and depth are not known; its rate is taken as it stands.", Citation.CommonPractice);
+        var depth = question.Test.Depth?.To ?? Length.FromInches(6);
+        question.Working?.LookUp(
+            "laboratory-lime-rate",
+            "Lime rate that the laboratory printed",
+            Invariant($"{printed.What}: {printed.Value} {printed.Unit}"),
+            [new WorkingInput("LR", "the laboratory's lime rate", (double)printed.Value, null, printed.Unit, Origin.Given("the laboratory's report"))],
+            Invariant($"{rate.PoundsPerAcre:0.########} lb/acre"),
+            Citation.UnitDefinitions);
+        return Answer<LimeRequirement>.Given(question.Answer("laboratory", rate, printed.Value, printed.Unit, printed.Basis ?? "not printed", depth, Citation.CommonPractice));
+    }
+
+    private static Rate<CalciumCarbonate>? RateOf(LabRecommendation printed)
+    {
+        var value = (double)printed.Value;
+        MassPerArea? amount = value < 0 ? null : printed.Unit.Trim().ToLowerInvariant() switch
+        {
+            "lb/acre" or "lbs/acre" or "lb/ac" or "lbs/ac" => MassPerArea.FromPoundsPerAcre(value),
+            "ton/acre" or "tons/acre" or "short-ton/acre" or "ton/ac" or "tons/ac" => MassPerArea.FromPoundsPerAcre(value * LimeQuestion.PoundsInShortTon),
+            "lb/1000-sq-ft" or "lb/1000 sq ft" or "lb/1000 sq. ft." => MassPerArea.FromPoundsPer1000SquareFeet(value),
+            "kg/ha" => MassPerArea.FromKilogramsPerHectare(value),
+            "t/ha" => MassPerArea.FromKilogramsPerHectare(value * 1000),
+            _ => null,
+        };
+        return amount is { } known ? new Rate<CalciumCarbonate>(known) : null;
+    }
+}
