@@ -1,0 +1,258 @@
+using SoilAdvisor.Agronomy.Quantities;
+using SoilAdvisor.Agronomy.Working;
+using UnitsNet;
+
+namespace SoilAdvisor.Agronomy.Materials;
+
+/// <summary>
+/// From published or tested figures to what one unit of a material, as it is spread, supplies in the season. The low end of a range is
+/// planned with, the high end is kept beside it. Totals count toward ceilings, available shares toward needs.
+/// </summary>
+public static class MaterialAnalyses
+{
+    private static readonly Citation GivenByTheGrower = new("our-arithmetic", "analysis given with the request", Evidence.Ours);
+
+    private static readonly (Nutrient Nutrient, string Property, bool ComesOnlyInSeason)[] TakenWhole =
+    [
+        (Nutrient.Ca, "calcium", true),
+        (Nutrient.Mg, "magnesium", true),
+        (Nutrient.S, "sulfur", true),
+        (Nutrient.CalciumCarbonate, "neutralising-value", true),
+        (Nutrient.Na, "sodium", false),
+        (Nutrient.Cl, "chloride", false),
+        (Nutrient.C, "carbon", false),
+    ];
+
+    /// <summary>What the material supplies in the season of spreading.</summary>
+    /// <param name="material">The material.</param>
+    /// <param name="soilPhAfterLiming">Soil pH (water) once this season's lime has acted; null when not known. Decides whether phosphate rock counts.</param>
+    /// <param name="tested">Label or laboratory figures that override the tables; null for none.</param>
+    /// <param name="working">Receives a line for each step; null for none.</param>
+    /// <returns>
+    /// The analysis, or a refusal: analysis-out-of-range, moisture-missing, or material-figure-missing when a manure, compost or meal has no
+    /// phosphate figure, because then no phosphorus ceiling can be kept.
+    /// </returns>
+    public static Answer<MaterialAnalysis> For(Material material, decimal? soilPhAfterLiming, GrowerAnalysis? tested, WorkingSheet? working = null)
+    {
+        if (tested is not null && Fault(material, tested) is { } fault)
+        {
+            return Answer<MaterialAnalysis>.Refused(fault);
+        }
+
+        if ((material.Basis == "dry" || tested is { Dry: true }) && tested?.Moisture is null && material.ValueOf("moisture") is null)
+        {
+            return Answer<MaterialAnalysis>.Refused(
+                "moisture-missing",
+                $"The figures of {material.Name} refer to dry matter and no moisture is known.",
+                "Give its moisture in percent: weigh a handful, dry it until it loses no more, weigh it again.");
+        }
+
+        if (tested?.P2O5 is null && material.ValueOf("total-p2o5") is null && material.Category is "manure" or "processed-manure" or "compost" or "animal-meal" or "plant-meal")
+        {
+            return Answer<MaterialAnalysis>.Refused(
+                "material-figure-missing",
+                $"No phosphate (P2O5) figure of {material.Name} is held, so no phosphorus limit could be kept.",
+                "Give its analysis in percent: N, P2O5, K2O and moisture, from the label or a laboratory.");
+        }
+
+        return Answer<MaterialAnalysis>.Given(new Sheet(material, tested).Fill(soilPhAfterLiming));
+    }
+
+    private static Refusal? Fault(Material material, GrowerAnalysis tested)
+    {
+        decimal?[] figures = [tested.N, tested.P2O5, tested.K2O, tested.Moisture];
+        var sum = (tested.N ?? 0) + (tested.P2O5 ?? 0) + (tested.K2O ?? 0);
+        return figures.All(f => f is null or (>= 0 and <= 100)) && tested.Moisture is not 100 && sum <= 100
+            ? null
+            : new Refusal(
+                "analysis-out-of-range",
+                $"The analysis of {material.Name} holds a figure outside 0 to 100 %, or figures that add up to more than 100 %.",
+                "Give each figure in percent by mass; moisture must be below 100 %.");
+    }
+
+    /// <summary>The two ends of a figure and where it stands.</summary>
+    private readonly record struct Figure(decimal Low, decimal High, Citation Source)
+    {
+        public static Figure Of(MaterialValue row)
+        {
+            var low = row.Value ?? row.Low ?? 0;
+            return new(low, Math.Max(low, row.High ?? row.Value ?? row.Low ?? 0), row.Source);
+        }
+    }
+
+    private sealed class Sheet(Material material, GrowerAnalysis? tested)
+    {
+        private readonly Dictionary<Nutrient, double> planned = [];
+        private readonly Dictionary<Nutrient, double> high = [];
+        private readonly Dictionary<Nutrient, IReadOnlyList<Citation>> sources = [];
+        private readonly List<Assumption> assumptions = [];
+
+        public MaterialAnalysis Fill(decimal? soilPhAfterLiming)
+        {
+            SayMoisture();
+            Nitrogen();
+            Phosphate(soilPhAfterLiming);
+            Potash();
+            foreach (var (nutrient, property, onlyInSeason) in TakenWhole)
+            {
+                if (material.ValueOf(property) is { } row && (material.CountedInSeason || !onlyInSeason))
+                {
+                    var figure = Figure.Of(row);
+                    Put(nutrient, Spread(figure.Low, figure, dry: IsDry), SpreadHigh(figure.High, IsDry), figure.Source);
+                }
+            }
+
+            if (!material.CountedInSeason)
+            {
+                Assume("not-counted-in-season", $"{material.Name} gives its nutrients over years: none is counted toward this season's need.", material.Source);
+            }
+
+            return new MaterialAnalysis(planned, high, sources, assumptions);
+        }
+
+        private bool IsDry => material.Basis == "dry";
+
+        private decimal WettestMoisture => tested?.Moisture ?? (material.ValueOf("moisture") is { } row ? row.Value ?? row.High ?? row.Low ?? 0 : 0);
+
+        private decimal DriestMoisture => tested?.Moisture ?? (material.ValueOf("moisture") is { } row ? row.Low ?? row.Value ?? row.High ?? 0 : 0);
+
+        private void SayMoisture()
+        {
+            if (IsDry || tested is { Dry: true })
+            {
+                if (tested?.Moisture is null && material.ValueOf("moisture") is { } row)
+                {
+                    Assume("moisture-from-table", $"{material.Name} is taken as {PlainNumber.Of(WettestMoisture)} % water. Weigh, dry and weigh a handful to be sure.", row.Source);
+                }
+            }
+            else if (tested?.Moisture is not null)
+            {
+                Assume("moisture-not-used", $"The moisture given for {material.Name} changes nothing: its figures already refer to the material as it is sold or spread.", material.Source);
+            }
+        }
+
+        private void Nitrogen()
+        {
+            if (Total("total-nitrogen", tested?.N, "nitrogen") is { } total)
+            {
+                PutAvailable(Nutrient.AvailableN, total, "available-nitrogen-share", "nitrogen");
+            }
+        }
+
+        private void Potash()
+        {
+            if (Total("k2o", tested?.K2O, "potash") is { } total)
+            {
+                PutAvailable(Nutrient.K2O, total, "k2o-available-share", "potash");
+            }
+        }
+
+        private void Phosphate(decimal? soilPhAfterLiming)
+        {
+            var label = material.ValueOf("available-p2o5");
+            var guaranteed = tested is { Dry: false, P2O5: { } given } && label is not null && material.ValueOf("total-p2o5") is not null && given <= (label.High ?? label.Value);
+            if (Total("total-p2o5", guaranteed ? null : tested?.P2O5, "phosphate") is not { } total)
+            {
+                return;
+            }
+
+            Put(Nutrient.TotalP2O5, total.Planned, total.High, total.Source);
+            if (guaranteed)
+            {
+                Assume(
+                    "p2o5-taken-as-label-guarantee",
+                    $"{PlainNumber.Of(tested!.P2O5!.Value)} % P2O5 is taken as what the label of {material.Name} guarantees as available; the total stays {PlainNumber.Of(total.Planned * 100)} %, as the tables print it.",
+                    label!.Source);
+            }
+
+            if (!Dissolves(soilPhAfterLiming))
+            {
+                Put(Nutrient.AvailableP2O5, 0, 0, material.ValueOf("usable-below-ph")!.Source);
+            }
+            else if (guaranteed)
+            {
+                var share = material.CountedInSeason ? (double)tested!.P2O5!.Value / 100 : 0;
+                Put(Nutrient.AvailableP2O5, share, share, GivenByTheGrower);
+            }
+            else
+            {
+                PutAvailable(Nutrient.AvailableP2O5, total, "available-p2o5-share", "phosphate");
+            }
+        }
+
+        private bool Dissolves(decimal? soilPhAfterLiming)
+        {
+            if (material.ValueOf("usable-below-ph") is not { } row || (row.Value ?? row.High) is not { } limit)
+            {
+                return true;
+            }
+
+            if (soilPhAfterLiming is { } ph && ph <= limit)
+            {
+                return true;
+            }
+
+            Assume(
+                "phosphate-rock-not-counted",
+                soilPhAfterLiming is { } above
+                    ? $"{material.Name} counts nothing toward phosphate: it is usable up to pH {PlainNumber.Of(limit)} and the soil will stand at {PlainNumber.Of(above)}."
+                    : $"{material.Name} counts nothing toward phosphate: it is usable up to pH {PlainNumber.Of(limit)} and the pH after liming is not known.",
+                row.Source);
+            return false;
+        }
+
+        private (double Planned, double High, Citation Source)? Total(string property, decimal? given, string words)
+        {
+            if (given is { } value)
+            {
+                var figure = new Figure(value, value, GivenByTheGrower);
+                return (Spread(value, figure, tested!.Dry), SpreadHigh(value, tested.Dry), GivenByTheGrower);
+            }
+
+            if (material.ValueOf(property) is { } row)
+            {
+                var figure = Figure.Of(row);
+                return (Spread(figure.Low, figure, IsDry), SpreadHigh(figure.High, IsDry), figure.Source);
+            }
+
+            Assume("figure-unknown", $"No {words} figure of {material.Name} is held: none is counted.", material.Source);
+            return null;
+        }
+
+        private double Spread(decimal percent, Figure figure, bool dry) => (double)percent / 100 * (dry ? 1 - ((double)WettestMoisture / 100) : 1);
+
+        private double SpreadHigh(decimal percent, bool dry) => (double)percent / 100 * (dry ? 1 - ((double)DriestMoisture / 100) : 1);
+
+        private void PutAvailable(Nutrient nutrient, (double Planned, double High, Citation Source) total, string property, string words)
+        {
+            if (!material.CountedInSeason)
+            {
+                Put(nutrient, 0, 0, material.Source);
+                return;
+            }
+
+            if (material.ValueOf(property) is not { } row)
+            {
+                if (total.High > 0)
+                {
+                    Assume("availability-unknown", $"No first-season share of the {words} in {material.Name} is held: none is counted.", material.Source);
+                }
+
+                Put(nutrient, 0, 0, total.Source);
+                return;
+            }
+
+            var share = Figure.Of(row);
+            Put(nutrient, total.Planned * (double)share.Low / 100, total.High * (double)share.High / 100, total.Source, share.Source);
+        }
+
+        private void Put(Nutrient nutrient, double low, double most, params Citation[] from)
+        {
+            planned[nutrient] = low;
+            high[nutrient] = most;
+            sources[nutrient] = [.. from.Distinct()];
+        }
+
+        private void Assume(string code, string text, Citation source) => assumptions.Add(new Assumption(code, text, source));
+    }
+}
