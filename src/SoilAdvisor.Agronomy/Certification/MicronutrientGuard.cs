@@ -4,7 +4,7 @@ using SoilAdvisor.Agronomy.Plans;
 using SoilAdvisor.Agronomy.Quantities;
 using SoilAdvisor.Agronomy.Ratings;
 using SoilAdvisor.Agronomy.SoilTests;
-using UnitsNet;
+using SoilAdvisor.Agronomy.Working;
 
 namespace SoilAdvisor.Agronomy.Certification;
 
@@ -33,6 +33,7 @@ public static class MicronutrientGuard
     /// <param name="rules">The rules by id.</param>
     /// <param name="today">Date of the plan.</param>
     /// <param name="materials">Materials of the tables, in their order: the first that carries the nutrient is named.</param>
+    /// <param name="working">Receives the lines of the amount; null for none.</param>
     public static IReadOnlyList<Finding> For(
         Bed bed,
         IReadOnlyList<MaterialApplication> applications,
@@ -40,7 +41,8 @@ public static class MicronutrientGuard
         BedNeed need,
         IReadOnlyDictionary<string, OrganicRule> rules,
         DateOnly today,
-        IEnumerable<Material> materials)
+        IEnumerable<Material> materials,
+        WorkingSheet? working = null)
     {
         var rule = rules.Named("micronutrient-deficiency");
         var carriers = materials.Where(m => m.Category == "micronutrient").ToList();
@@ -48,7 +50,7 @@ public static class MicronutrientGuard
         [
             .. Guarded.Select(g => (g, rates: need.Needs.Where(n => n.Nutrient == g.Nutrient && n.Rate.High > default(MassPerArea)).ToList()))
                 .Where(c => c.rates.Count > 0)
-                .Select(c => Advise(c.g, c.rates, bed, ratings, rule, carriers)),
+                .Select(c => Advise(c.g, c.rates, bed, ratings, rule, carriers, working)),
             .. applications.Select(a => a.Offered.Material).Concat(bed.Applied.Select(a => a.Material))
                 .Where(m => m.Category == "micronutrient")
                 .DistinctBy(m => m.Id)
@@ -62,7 +64,8 @@ public static class MicronutrientGuard
         Bed bed,
         IReadOnlyList<Rating> ratings,
         OrganicRule rule,
-        List<Material> carriers)
+        List<Material> carriers,
+        WorkingSheet? working)
     {
         var name = guarded.Name;
         var record = $"soil or tissue test that shows low {name}, kept for the certifier";
@@ -76,19 +79,21 @@ public static class MicronutrientGuard
         var printed = $"{PlainNumber.Of(lowest.Rate.Low.PoundsPerAcre)} lb of {name} an acre, the lowest rate printed for {CropOf(bed, lowest)?.Name ?? lowest.Crop}";
         if (carrier is null)
         {
-            return rule.Finding(FindingState.Act, $"The soil test documents low {name}: {printed}, is {Grams(lowest.Rate.Low, bed.Area)} of {name} on this bed. No material that carries it is held; ask the certifier which to use.", record);
+            return rule.Finding(FindingState.Act, $"The soil test documents low {name}: {printed}, is {PlainNumber.Of(lowest.Rate.Low.On(bed.Area).Grams)} g of {name} on this bed. No material that carries it is held; ask the certifier which to use.", record);
         }
 
         var content = carrier.ValueOf(guarded.Property)!;
-        var share = (double)(content.Value ?? content.Low)!.Value / 100;
-        var rate = lowest.Rate.Low * (1 / share);
+        var share = MassShare.FromPercent((double)(content.Value ?? content.Low)!.Value);
+        var product = guarded.Nutrient == PlantNutrient.B ? MaterialFormulas.BoronProduct : MaterialFormulas.MaterialForNutrient;
+        var rate = product.Of((lowest.Rate.Low, share), working, Origin.From(lowest.Source), Origin.From(content.Source));
         var largest = carrier.ValueOf("largest-single-rate") is { Value: { } most } ? MassPerArea.FromPoundsPerAcre((double)most) : (MassPerArea?)null;
         var capped = largest is { } limit && rate > limit;
         var spread = capped ? largest!.Value : rate;
+        var weighed = AreaFormulas.RatePerBed.Of((spread, bed.Area), working, Origin.Line(working?.LastLine ?? 0), Origin.Given(bed.AreaShown));
         var cap = capped ? $" That is more than the largest single rate held for {carrier.Name}, so the smaller one is given: do not add to it." : "";
         return rule.Finding(
             FindingState.Act,
-            $"The soil test documents low {name}: {printed}.{cap} Weigh {Grams(spread, bed.Area)} of {carrier.Name} ({PlainNumber.Of(share * 100)} % {name}), dissolve it and spray the whole bed evenly. Weigh it, never measure it by the spoon. Ask the certifier first.",
+            $"The soil test documents low {name}: {printed}.{cap} Weigh {PlainNumber.Of(weighed.Grams)} g of {carrier.Name} ({PlainNumber.Of(share.Percent)} % {name}), dissolve it and spray the whole bed evenly. Weigh it, never measure it by the spoon. Ask the certifier first.",
             record);
     }
 
@@ -137,6 +142,4 @@ public static class MicronutrientGuard
             ? rule.Finding(FindingState.Pass, $"{material.Name}: soil test {bed.SoilTest.Id} documents low {names}.", $"soil test {bed.SoilTest.Id}")
             : rule.Finding(FindingState.Act, $"{material.Name}: no soil or tissue test on file documents low {(names.Length == 0 ? "micronutrients" : names)}. Do not spread it without one.", "soil or tissue test that shows the deficiency", blocks: true);
     }
-
-    private static string Grams(MassPerArea rate, Area area) => $"{PlainNumber.Of(rate.On(area).Grams)} g";
 }

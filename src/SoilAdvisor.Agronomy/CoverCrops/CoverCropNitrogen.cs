@@ -47,7 +47,9 @@ internal static class CoverCropNitrogen
     }
 
     private static MassPerArea Credit(decimal dryMatter, decimal percent) =>
-        MassPerArea.FromPoundsPerAcre((double)dryMatter / 2000 * Math.Min(17.5 * ((double)percent - 1.5), 40));
+        CoverCropFormulas.NitrogenCredit.Of((
+            MassPerArea.FromPoundsPerAcre((double)dryMatter),
+            CoverCropFormulas.PlantAvailableNitrogen.Of(MassShare.FromPercent((double)percent)))).Amount;
 
     private static string Range(MassPerArea low, MassPerArea high, Area? area) =>
         $"{PlainNumber.Range(low.PoundsPerAcre, high.PoundsPerAcre)} lb of plant-available nitrogen an acre"

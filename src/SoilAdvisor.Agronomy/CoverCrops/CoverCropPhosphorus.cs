@@ -15,7 +15,7 @@ public static class CoverCropPhosphorus
     private static readonly Citation Review = new("cc30", null, Evidence.Seen);
 
     /// <summary>Phosphate held in a stand: P2O5 = DM × p / 100 × (2 × 30.973762 + 5 × 15.999) / (2 × 30.973762).</summary>
-    public static Formula<(MassPerArea DryMatter, MassFraction Phosphorus), Rate<TotalP2O5>> InStand { get; } = new(
+    public static Formula<(MassPerArea DryMatter, MassShare Phosphorus), Rate<TotalP2O5>> InStand { get; } = new(
         "cover-crop-phosphate",
         "Phosphate that a cover crop takes up and returns",
         "P2O5 = DM × p / 100 × (2 × 30.973762 + 5 × 15.999) / (2 × 30.973762)",
@@ -25,7 +25,7 @@ public static class CoverCropPhosphorus
             new(new Symbol("p", "phosphorus (P) in the dry matter", "%", 0, 100), x => x.Phosphorus.Percent),
         ],
         new(new Symbol("P2O5", "phosphate in the stand", "lb/acre"), y => y.PoundsPerAcre),
-        v => (MassPerArea.FromPoundsPerAcre(v[0]), MassFraction.FromPercent(v[1])),
+        v => (MassPerArea.FromPoundsPerAcre(v[0]), MassShare.FromPercent(v[1])),
         x => new Rate<TotalP2O5>(x.DryMatter * (x.Phosphorus.Percent / 100 * OxideConversions.PhosphateOfPhosphorus)),
         "Published examples print phosphorus in stands as the element; the oxide factor is checked on its own.");
 
@@ -68,7 +68,7 @@ public static class CoverCropPhosphorus
     }
 
     private static Rate<TotalP2O5> Held(decimal dryMatter, decimal percent) =>
-        InStand.Of((MassPerArea.FromPoundsPerAcre((double)dryMatter), MassFraction.FromPercent((double)percent)));
+        InStand.Of((MassPerArea.FromPoundsPerAcre((double)dryMatter), MassShare.FromPercent((double)percent)));
 
     internal static string Range(CoverCropValue value)
     {

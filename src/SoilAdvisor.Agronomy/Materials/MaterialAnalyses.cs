@@ -1,6 +1,5 @@
 using SoilAdvisor.Agronomy.Quantities;
 using SoilAdvisor.Agronomy.Working;
-using UnitsNet;
 
 namespace SoilAdvisor.Agronomy.Materials;
 
@@ -22,6 +21,21 @@ public static class MaterialAnalyses
         (Nutrient.Cl, "chloride", false),
         (Nutrient.C, "carbon", false),
     ];
+
+    /// <summary>The part of the phosphate or potash of a material that comes in the first season: A = T × f.</summary>
+    public static Formula<(MassShare Total, Coefficient Available), MassShare> AvailableOfTotal { get; } = new(
+        "available-oxide-of-total",
+        "Phosphate or potash available in the first season, from the total",
+        "A = T × f",
+        Citation.OurArithmetic,
+        [
+            new(new Symbol("T", "total P2O5 or K2O of the material as spread", "%", 0, 100), x => x.Total.Percent),
+            new(new Symbol("f", "part of it that comes in the first season", "", 0, 1), x => x.Available.Value),
+        ],
+        new(new Symbol("A", "available P2O5 or K2O of the material as spread", "%"), y => y.Percent),
+        v => (MassShare.FromPercent(v[0]), new Coefficient(v[1])),
+        x => MassShare.FromFraction(x.Total.Fraction * x.Available.Value),
+        "A product of two published figures; no publication that was read works it as an example.");
 
     /// <summary>What the material supplies in the season of spreading.</summary>
     /// <param name="material">The material.</param>
@@ -55,7 +69,7 @@ public static class MaterialAnalyses
                 "Give its analysis in percent: N, P2O5, K2O and moisture, from the label or a laboratory.");
         }
 
-        return Answer<MaterialAnalysis>.Given(new Sheet(material, tested).Fill(soilPhAfterLiming));
+        return Answer<MaterialAnalysis>.Given(new Sheet(material, tested, working).Fill(soilPhAfterLiming));
     }
 
     private static Refusal? Fault(Material material, GrowerAnalysis tested)
@@ -80,7 +94,7 @@ public static class MaterialAnalyses
         }
     }
 
-    private sealed class Sheet(Material material, GrowerAnalysis? tested)
+    private sealed class Sheet(Material material, GrowerAnalysis? tested, WorkingSheet? working)
     {
         private readonly Dictionary<Nutrient, double> planned = [];
         private readonly Dictionary<Nutrient, double> high = [];
@@ -219,7 +233,13 @@ public static class MaterialAnalyses
             return null;
         }
 
-        private double Spread(decimal percent, Figure figure, bool dry) => (double)percent / 100 * (dry ? 1 - ((double)WettestMoisture / 100) : 1);
+        private double Spread(decimal percent, Figure figure, bool dry) => dry
+            ? MaterialFormulas.DryToAsIs.Of(
+                (MassShare.FromPercent((double)percent), MassShare.FromPercent((double)WettestMoisture)),
+                working,
+                Origin.From(figure.Source),
+                tested?.Moisture is not null ? Origin.Given("moisture of the analysis") : Origin.From(material.ValueOf("moisture")!.Source)).Fraction
+            : (double)percent / 100;
 
         private double SpreadHigh(decimal percent, bool dry) => (double)percent / 100 * (dry ? 1 - ((double)DriestMoisture / 100) : 1);
 
@@ -243,7 +263,13 @@ public static class MaterialAnalyses
             }
 
             var share = Figure.Of(row);
-            Put(nutrient, total.Planned * (double)share.Low / 100, total.High * (double)share.High / 100, total.Source, share.Source);
+            var formula = nutrient == Nutrient.AvailableN ? MaterialFormulas.PlantAvailableNitrogenOfTotal : AvailableOfTotal;
+            var low = formula.Of(
+                (MassShare.FromFraction(total.Planned), new Coefficient((double)share.Low / 100)),
+                working,
+                Origin.From(total.Source),
+                Origin.From(share.Source)).Fraction;
+            Put(nutrient, low, total.High * (double)share.High / 100, total.Source, share.Source);
         }
 
         private void Put(Nutrient nutrient, double low, double most, params Citation[] from)

@@ -19,7 +19,8 @@ public static class BedFormulas
         ],
         new(new Symbol("A", "area of the bed top", "sq ft"), y => y.SquareFeet),
         v => (Length.FromFeet(v[0]), Length.FromFeet(v[1])),
-        x => Area.FromSquareFeet(x.Length.Feet * x.Across.Feet));
+        x => Area.FromSquareFeet(x.Length.Feet * x.Across.Feet),
+        "Plain geometry.");
 
     /// <summary>Area of a bed with its share of path: A = L × C.</summary>
     public static Formula<(Length Length, Length Across), Area> BedAndPathArea { get; } = new(
@@ -33,7 +34,8 @@ public static class BedFormulas
         ],
         new(new Symbol("A", "area of bed and path", "sq ft"), y => y.SquareFeet),
         v => (Length.FromFeet(v[0]), Length.FromFeet(v[1])),
-        x => Area.FromSquareFeet(x.Length.Feet * x.Across.Feet));
+        x => Area.FromSquareFeet(x.Length.Feet * x.Across.Feet),
+        "Plain geometry.");
 
     /// <summary>What a rate on bed tops amounts to on a broadcast acre of beds and paths: R = r × W / C.</summary>
     public static Formula<(MassPerArea Rate, Length Width, Length CenterSpacing), MassPerArea> OnBroadcastAcre { get; } = new(
@@ -48,5 +50,6 @@ public static class BedFormulas
         ],
         new(new Symbol("R", "rate on an acre of beds and paths", "lb/acre"), y => y.PoundsPerAcre),
         v => (MassPerArea.FromPoundsPerAcre(v[0]), Length.FromFeet(v[1]), Length.FromFeet(v[2])),
-        x => x.Rate * (x.Width.Feet / x.CenterSpacing.Feet));
+        x => x.Rate * (x.Width.Feet / x.CenterSpacing.Feet),
+        "Proportion of ground; no publication that was read works it as an example.");
 }

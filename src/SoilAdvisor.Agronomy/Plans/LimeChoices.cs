@@ -48,7 +48,11 @@ public static class LimeChoices
     private static LimeChoice Choose(LimeRequirement requirement, OfferedMaterial offered, Rating? magnesium, Area? area, int requirementLine, WorkingSheet? working)
     {
         var share = NeutralisingValue(offered);
-        var rate = requirement.Rate.Amount * (1 / share);
+        var rate = LimeFormulas.AsStone.Of(
+            (requirement.Rate, MassShare.FromFraction(share)),
+            working,
+            Origin.Line(requirementLine),
+            Origin.From(offered.Analysis.Sources[Nutrient.CalciumCarbonate][0]));
         var doses = Doses(rate, offered.LargestSingleRate);
         var perBed = area is { } ground ? rate.On(ground) : (Mass?)null;
         return new LimeChoice(

@@ -2,6 +2,7 @@ using SoilAdvisor.Agronomy.Acidity;
 using SoilAdvisor.Agronomy.CoverCrops;
 using SoilAdvisor.Agronomy.Crops;
 using SoilAdvisor.Agronomy.Materials;
+using SoilAdvisor.Agronomy.Plans;
 using SoilAdvisor.Agronomy.Quantities;
 
 namespace SoilAdvisor.Agronomy.Working;
@@ -25,6 +26,7 @@ public static class Formulas
         CoverCropFormulas.QuadratDryMatter,
         CoverCropFormulas.PlantAvailableNitrogen,
         CoverCropFormulas.NitrogenCredit,
+        CoverCropPhosphorus.InStand,
         NeedFormulas.NeedLessCredits,
         LimeFormulas.AcidityMehlich,
         LimeFormulas.MehlichNorthCarolina,
@@ -39,6 +41,7 @@ public static class Formulas
         MaterialFormulas.PlantAvailableNitrogenSplit,
         MaterialFormulas.PlantAvailableNitrogenOfTotal,
         MaterialFormulas.DryToAsIs,
+        MaterialAnalyses.AvailableOfTotal,
         AreaFormulas.PercentToPoundsPerTon,
         MaterialFormulas.MaterialForNutrient,
         MaterialFormulas.NutrientFromMaterial,
@@ -47,5 +50,8 @@ public static class Formulas
         CompostFormulas.CarbonToNitrogenOfMix,
         AreaFormulas.PerAcreToPer1000SquareFeet,
         AreaFormulas.RatePerBed,
+        BedFormulas.BedTopArea,
+        BedFormulas.BedAndPathArea,
+        BedFormulas.OnBroadcastAcre,
     ];
 }
