@@ -1,3 +1,4 @@
+using SoilAdvisor.ReferenceTables.Kinds;
 using SoilAdvisor.ReferenceTables.Reading;
 
 namespace SoilAdvisor.ReferenceTables.Checks;
@@ -7,6 +8,53 @@ internal static class TableChecks
 {
     public static IReadOnlyList<ITableCheck> All { get; } =
     [
+        new KindKnownCheck(),
+        new DocumentIdCheck(),
+        new IdShapeCheck(),
+        new ColumnsOfKindCheck(),
+        new KeysDeclaredCheck(),
+        new KeyUniqueCheck(),
+        new CellFilledCheck(),
+        new CellTypeCheck(),
+        new NumberRangeCheck(),
+        new DeclaredWordsCheck(),
+        new WordKnownCheck(),
+        new UnitKnownCheck(),
+        new PropertyUnitCheck(),
+        new EvidenceKnownCheck(),
+        new SurroundingBlankCheck(),
+        new RangeOrderedCheck(),
+        new ValuePresentCheck(),
+        new ScaleUniformCheck(),
+        new ScaleAscendingCheck(),
+        new ScaleOpenEndsCheck(),
+        new ScaleGapCheck(),
+        new ScaleOverlapCheck(),
+        new StandingOrderCheck(),
+        new MethodFitsCheck(),
+        new IdResolvesCheck("crop-known", RowKinds.Crops, "crop", RowKinds.Rates, RowKinds.Splits, RowKinds.CropValues, RowKinds.Aliases, RowKinds.Removals),
+        new IdResolvesCheck("material-known", RowKinds.Materials, "material", RowKinds.MaterialValues, RowKinds.MaterialCautions),
+        new IdResolvesCheck("caution-known", RowKinds.Cautions, "caution", RowKinds.MaterialCautions),
+        new IdResolvesCheck("cover-crop-known", RowKinds.CoverCrops, "cover_crop", RowKinds.CoverCropValues),
+        new AliasCanonicalCheck(),
+        new NeverWithKnownCheck(),
+        new GuideKnownCheck(),
+        new PairClassesCheck(),
+        new RateClassKnownCheck(),
+        new NeedRisesCheck(),
+        new RateTablePartsCheck(),
+        new SourceKnownCheck(),
+        new SourceUsedCheck(),
+        new SourceUniqueCheck(),
+        new LinkBareCheck(),
+        new DatesValidCheck(),
+        new DatesOrderedCheck(),
+        new CitationPresentCheck(),
+        new RegionShapeCheck(),
+        new MaterialPropertyCheck("material-largest-rate", "largest-single-rate", "largest single rate"),
+        new MaterialPropertyCheck("material-wait", "wait-before-sowing", "wait before sowing"),
+        new LimePartsCheck(),
+        new LimeCellsFitCheck(),
     ];
 
     /// <summary>Every code that a problem can carry.</summary>

@@ -13,7 +13,11 @@ internal sealed record ScaleRows(IReadOnlyList<TableRow> Rows)
 
     public bool IsInformation => Rows.All(r => r["standing"] == "information");
 
-    public int? PrintedDecimals => (int?)First.Number("printed_decimals");
+    /// <summary>Decimals to which a value is rounded before it is looked up; null for none.</summary>
+    public int? PrintedDecimals => First.Number("printed_decimals") is { } decimals && IsCountOfDecimals(decimals) ? (int)decimals : null;
+
+    /// <summary>True for a whole number from 0 to 6; no laboratory prints more.</summary>
+    public static bool IsCountOfDecimals(decimal number) => number is >= 0 and <= 6 && decimal.IsInteger(number);
 
     public static IEnumerable<ScaleRows> Of(Table ratings) =>
         ratings.Rows.GroupBy(row => string.Join('\n', Identity.Select(column => row[column]))).Select(group => new ScaleRows([.. group]));
