@@ -12,6 +12,8 @@ internal sealed class HtmlWriter(SourceList sources)
 {
     private static readonly HtmlEncoder Encoder = HtmlEncoder.Create(UnicodeRanges.All);
 
+    private const int LongestAmount = 18;
+
     private readonly StringBuilder html = new();
 
     public string Write(ReportPaper paper)
@@ -107,7 +109,8 @@ internal sealed class HtmlWriter(SourceList sources)
             html.Append("<tr>");
             for (var i = 0; i < row.Cells.Count; i++)
             {
-                Cell(table.Columns[i], string.Join("<br>", row.Cells[i].Split('\n').Select(Encode)));
+                var content = string.Join("<br>", row.Cells[i].Split('\n').Select(Unbroken));
+                Cell(table.Columns[i], i == table.KeyColumn && content.Length > 0 ? $"<strong>{content}</strong>" : content);
             }
 
             Cell(SourcedTable.SourceColumn, string.Concat(row.Sources.Select(Mark)));
@@ -117,8 +120,15 @@ internal sealed class HtmlWriter(SourceList sources)
         html.Append("</tbody>\n</table>\n");
     }
 
+    // An amount and its unit stay on one line.
+    private static string Unbroken(string line)
+    {
+        var encoded = Encode(line);
+        return line.Length <= LongestAmount && line.Any(char.IsAsciiDigit) ? $"<span class=\"amount\">{encoded}</span>" : encoded;
+    }
+
     private void Cell(string column, string content) =>
-        html.Append(CultureInfo.InvariantCulture, $"<td data-column=\"{Encode(column)}\"><span>{content}</span></td>");
+        html.Append(CultureInfo.InvariantCulture, $"<td data-column=\"{Encode(column)}\"{(content.Length == 0 ? " class=\"empty\"" : "")}><span>{content}</span></td>");
 
     private void Sources()
     {

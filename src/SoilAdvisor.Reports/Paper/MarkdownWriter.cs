@@ -76,10 +76,16 @@ internal sealed class MarkdownWriter(SourceList sources)
         TableRow(Enumerable.Repeat("---", table.Columns.Count + 1));
         foreach (var row in table.Rows)
         {
-            TableRow([.. row.Cells.Select(c => string.Join("; ", c.Split('\n').Select(MarkdownText.Escape))), string.Concat(row.Sources.Select(sources.Mark))]);
+            TableRow([.. row.Cells.Select((c, i) => Cell(c, i == table.KeyColumn)), string.Concat(row.Sources.Select(sources.Mark))]);
         }
 
         text.Append('\n');
+    }
+
+    private static string Cell(string content, bool isKey)
+    {
+        var escaped = string.Join("; ", content.Split('\n').Select(MarkdownText.Escape));
+        return isKey && escaped.Length > 0 ? $"**{escaped}**" : escaped;
     }
 
     private void TableRow(IEnumerable<string> cells) => text.Append("| ").Append(string.Join(" | ", cells)).Append(" |\n");

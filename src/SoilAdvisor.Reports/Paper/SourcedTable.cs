@@ -2,8 +2,8 @@ using SoilAdvisor.Agronomy.Working;
 
 namespace SoilAdvisor.Reports.Paper;
 
-/// <summary>A table; the writers add the column of sources.</summary>
-internal sealed record SourcedTable(IReadOnlyList<string> Columns, IReadOnlyList<SourcedRow> Rows) : Block
+/// <summary>A table; the writers add the column of sources. The key column holds what the reader acts on and stands out.</summary>
+internal sealed record SourcedTable(IReadOnlyList<string> Columns, IReadOnlyList<SourcedRow> Rows, int? KeyColumn = null) : Block
 {
     public const string SourceColumn = "Source";
 

@@ -30,6 +30,7 @@ internal static class Stylesheet
         th { text-align: left; vertical-align: bottom; font-weight: 600; border-bottom: 1.5px solid var(--ink); padding: .3em .7em .3em 0; }
         td { vertical-align: top; border-bottom: 1px solid var(--hair); padding: .4em .7em .4em 0; overflow-wrap: break-word; }
         tr { break-inside: avoid; }
+        .amount { white-space: nowrap; }
         figure { margin: .6em 0 1em; break-inside: avoid; max-width: 44rem; }
         svg.ruler { display: block; overflow: visible; margin-top: .2em; }
         svg.ruler text { font: 12px/1 system-ui, "Helvetica Neue", Arial, "DejaVu Sans", sans-serif; fill: var(--ink); }
@@ -54,6 +55,7 @@ internal static class Stylesheet
           thead { position: absolute; width: 1px; height: 1px; overflow: hidden; clip-path: inset(50%); }
           tr { border-bottom: 1px solid var(--ink); padding: .5em 0; }
           td { display: grid; grid-template-columns: 7.2rem 1fr; gap: .6rem; border: 0; padding: .12em 0; overflow-wrap: anywhere; }
+          td.empty { display: none; }
           td::before { content: attr(data-column); color: var(--soft); font-size: .82rem; line-height: 1.55; }
         }
         @media print {
@@ -67,7 +69,7 @@ internal static class Stylesheet
           h2 { margin-top: 1.4em; }
           #beds, #sources { break-before: page; }
           a { text-decoration: none; }
-          details:not([open]) { display: none; }
+          details:not([open]) > summary::after { content: " (closed: open it on the screen to print it)"; }
         }
 
         """;

@@ -12,7 +12,7 @@ internal static class RulerWords
         $"{rating.Class.Name}, {ClassLimits.Of(rating.Scale, rating.ClassIndex, rating.Cec)}";
 
     public static string Scale(Rating rating) =>
-        string.Join(" · ", rating.Scale.Classes.Select((c, i) => $"{c.Name} {ClassLimits.Of(rating.Scale, i, rating.Cec)}"));
+        string.Join(" · ", rating.Scale.Classes.Select((c, i) => $"{c.Name}: {ClassLimits.Of(rating.Scale, i, rating.Cec)}"));
 
     public static string Spoken(Rating rating) =>
         $"{TradeWords.Of(rating.Analyte)} {Result(rating)} on a ruler with the guide's limits: {Place(rating)}. All classes: {Scale(rating)}.";

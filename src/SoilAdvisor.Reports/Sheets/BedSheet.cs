@@ -78,14 +78,16 @@ internal static class BedSheet
         yield return new Heading(4, "What the crops need");
         if (bed.Need.Needs.Count == 0)
         {
-            yield return new Paragraph(new Sentence("No need could be read from the tables; the refusals below say why."));
+            yield return new Paragraph(new Sentence(bed.Refused.Count + bed.Need.Refused.Count > 0
+                ? "No need could be read from the tables: see below what would settle it."
+                : "The tables advise nothing for these crops on this soil."));
             yield break;
         }
 
         yield return new SourcedTable(
             ["Crop", "Nutrient", "Advised on the ground spread", "Read with", "How to give it"],
             [.. bed.Need.Needs.Select(n => new SourcedRow(
-                [CropName(bed, n.PlantingIndex, n.Crop), Named(n), measures.Range(n.Rate.Low, n.Rate.High), ReadWith(n), HowToGive(n, measures)],
+                [CropName(bed, n.PlantingIndex, n.Crop), Named(n), measures.BothRanges(n.Rate.Low, n.Rate.High), ReadWith(n), HowToGive(n, measures)],
                 [n.Source, .. n.Splits.Select(s => s.Source)]))]);
     }
 

@@ -32,7 +32,7 @@ internal static class CoverCropSection
         {
             yield return new Heading(5, Name(choice.CoverCrop));
             yield return Facts(choice, measures);
-            yield return new Bullets([.. choice.Reasons.Select(r => new Paragraph(new Sentence($"{Points(r.Points)}: {TradeWords.Sentence(r.Text)}", r.Source)))]);
+            yield return new Bullets([.. choice.Reasons.Select(r => new Paragraph(new Sentence($"{r.Text.TrimEnd('.')} ({Signed(r.Points)}).", r.Source)))]);
         }
 
         if (selection.Choices.Count > InFull)
@@ -51,7 +51,7 @@ internal static class CoverCropSection
     {
         var sentences = new List<Sentence>
         {
-            new(string.Create(CultureInfo.InvariantCulture, $"{Points(choice.Score)} in all. Sow from {Measures.Day(choice.Sow)}, end it by {Measures.Day(choice.KillBy)}."), Citation.OurArithmetic),
+            new(string.Create(CultureInfo.InvariantCulture, $"{Points(choice.Score)}, the sum of the reasons below. Sow from {Measures.Day(choice.Sow)}, end it by {Measures.Day(choice.KillBy)}."), Citation.OurArithmetic),
             new($"It needs {Printed(choice.DaysNeeded)}.", choice.DaysNeeded.Source),
         };
         if (choice.SeedRate is { } rate)
@@ -75,7 +75,9 @@ internal static class CoverCropSection
 
     private static string Name(CoverCrop crop) => crop.LatinName is { } latin ? $"{crop.Name} ({latin})" : crop.Name;
 
-    private static string Points(double points) => string.Create(CultureInfo.InvariantCulture, $"{points:+0.##;-0.##;0} {(Math.Abs(points) == 1 ? "point" : "points")}");
+    private static string Points(double points) => string.Create(CultureInfo.InvariantCulture, $"{points:0.##} {(Math.Abs(points) == 1 ? "point" : "points")}");
+
+    private static string Signed(double points) => points.ToString("+0.##;-0.##;0", CultureInfo.InvariantCulture);
 
     private static string Printed(CoverCropValue value)
     {

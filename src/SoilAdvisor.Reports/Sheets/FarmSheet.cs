@@ -63,7 +63,7 @@ internal static class FarmSheet
             rows.Add(new SourcedRow([plan.Partial ? "All beds planned so far, at the prices given" : "All beds, at the prices given", "", "", "", Measures.Cost(cost)], [Citation.OurArithmetic]));
         }
 
-        return new SourcedTable(["Material", "Needed", "From the shelf", "To buy", "Cost"], rows);
+        return new SourcedTable(["Material", "Needed", "From the shelf", "To buy", "Cost"], rows, KeyColumn: 3);
     }
 
     private static SourcedTable Steps(IReadOnlyList<SpreadingStep> steps, Measures measures) => new(
@@ -80,7 +80,8 @@ internal static class FarmSheet
                     Measures.Cost(s.Cost),
                 ],
                 s.Sources)),
-        ]);
+        ],
+        KeyColumn: 2);
 
     private static string When(SpreadingStep step) => step.SpreadBy is { } day ? $"{step.When}\nby {Measures.Day(day)}" : step.When;
 }

@@ -39,13 +39,14 @@ internal static class LimeSection
     {
         var target = requirement.Target;
         var crop = target.Crop is { } id ? $" for {BedSheet.CropName(bed, 0, id)}" : " as asked for";
-        var start = string.Create(CultureInfo.InvariantCulture, $"Soil pH {requirement.SoilPh}, target {target.Value}{crop}.");
+        var limit = target.LimeBelow is { } below ? $"; lime is advised below {Figure.Of(below)}" : "";
+        var start = $"Soil pH {Figure.Of(requirement.SoilPh)}, target {Figure.Of(target.Value)}{crop}{limit}.";
         if (requirement.Rate.Amount.IsZero)
         {
             return new Paragraph(new Sentence(start, target.Source), new Sentence("No lime is needed.", requirement.Source));
         }
 
-        var printed = string.Create(CultureInfo.InvariantCulture, $"{Figure.Of(requirement.PrintedValue)} {requirement.PrintedUnit} of {requirement.Basis}");
+        var printed = $"{Figure.Of(requirement.PrintedValue)} {requirement.PrintedUnit} of {requirement.Basis}";
         return new Paragraph(
             new Sentence(start, target.Source),
             new Sentence(

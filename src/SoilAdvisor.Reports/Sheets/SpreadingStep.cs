@@ -32,8 +32,9 @@ internal sealed record SpreadingStep(
             }
         }
 
+        var doses = steps.Count;
         steps.AddRange(bed.Applications.Select((a, i) => new SpreadingStep(
-            steps.Count + i + 1, a.Offered.Material, a.Purpose, a.Rate, a.PerBed, a.Volume, a.Cost, a.When, a.SpreadBy, a.PlantingIndex,
+            doses + i + 1, a.Offered.Material, a.Purpose, a.Rate, a.PerBed, a.Volume, a.Cost, a.When, a.SpreadBy, a.PlantingIndex,
             [.. Citations.Of(a.Offered), .. a.Volume is { } volume ? new[] { volume.Source } : []])));
         return steps;
     }

@@ -28,6 +28,13 @@ internal sealed class Measures(ReportUnits units)
     public string Range(MassPerArea low, MassPerArea high) =>
         low == high ? Rate(low) : $"{Figure.Printed(Number(low))} to {Rate(high)}";
 
+    // What a guide prints is quoted in both systems, so that neither reader has to trust a conversion they cannot see.
+    public string BothRanges(MassPerArea low, MassPerArea high)
+    {
+        var other = new Measures(units == ReportUnits.Us ? ReportUnits.Metric : ReportUnits.Us);
+        return $"{Range(low, high)}\n{other.Range(low, high)}";
+    }
+
     public string Ground(Area area) => units == ReportUnits.Us
         ? Figure.Printed(area.SquareFeet) + " sq ft"
         : Figure.Printed(area.SquareMeters) + " m²";
