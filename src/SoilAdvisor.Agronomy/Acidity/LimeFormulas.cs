@@ -40,7 +40,7 @@ public static class LimeFormulas
     public static Formula<(BufferAcidity<MehlichBuffer> Acidity, SoilPh Target, SoilPh Ph, SoilPh Reference, Rate<CalciumCarbonate> Residual), Rate<CalciumCarbonate>> MehlichNorthCarolina { get; } = new(
         "lime-mehlich-north-carolina",
         "Lime requirement, Mehlich buffer, North Carolina",
-        "LR = max(Ac × (T − pH) / (S − pH) − RC, 0)",
+        "LR = max(Ac × (T − pH) / (S − pH) − RC, 0) where S > pH; otherwise 0",
         NorthCarolina,
         [
             new(new Symbol("Ac", "acidity by the Mehlich buffer", "meq/100 cm3", 0), x => x.Acidity.Value),

@@ -13,7 +13,7 @@ public static class AreaFormulas
     public static Formula<(SoilConcentration Concentration, Density BulkDensity, Length Depth), MassPerArea> ConcentrationToMassPerArea { get; } = new(
         "concentration-to-mass-per-area",
         "Amount of an element in the sampled layer",
-        "A = c × D × d × 0.226613",
+        "A = c × D × d × 0.2266135",
         Citation.UnitDefinitions,
         [
             new(new Symbol("c", "concentration in dry soil", "mg/kg", 0), x => x.Concentration.MilligramsPerKilogram),
