@@ -1,0 +1,29 @@
+using SoilAdvisor.Agronomy.Acidity;
+using SoilAdvisor.Agronomy.CoverCrops;
+using SoilAdvisor.Agronomy.Plans;
+using SoilAdvisor.Agronomy.Ratings;
+
+namespace SoilAdvisor.Planning;
+
+/// <summary>What a farm asks to be planned.</summary>
+/// <param name="Farm">Name as given; null when none was.</param>
+/// <param name="Date">Date the plan is made for.</param>
+/// <param name="Guide">The guide asked for; null leaves the choice to <see cref="GuideChoice"/>.</param>
+/// <param name="Region">ISO 3166-2 code; null when not said.</param>
+/// <param name="Beds">The beds; their ids differ.</param>
+/// <param name="Materials">What the farm has or can buy; empty opens the whole table of materials, without prices.</param>
+/// <param name="Currency">ISO 4217 code of all prices; null takes it from the prices.</param>
+/// <param name="Frost">Frost dates; null when not said.</param>
+/// <param name="LimeMethod">The lime method asked for; null leaves the choice to the buffer and the region.</param>
+/// <param name="WithWorking">True to write down every line of arithmetic. The numbers are the same either way.</param>
+public sealed record FarmRequest(
+    string? Farm,
+    DateOnly Date,
+    Guide? Guide,
+    string? Region,
+    IReadOnlyList<Bed> Beds,
+    IReadOnlyList<MaterialOffer> Materials,
+    string? Currency,
+    FrostDates? Frost,
+    LimeMethod? LimeMethod,
+    bool WithWorking);

@@ -1,0 +1,63 @@
+using SoilAdvisor.Agronomy.Ratings;
+using SoilAdvisor.Agronomy.SoilTests;
+using SoilAdvisor.Agronomy.Working;
+using SoilAdvisor.ReferenceTables;
+
+namespace SoilAdvisor.Planning;
+
+/// <summary>
+/// Finds the guide that fits the soil tests. A guide that was asked for is taken when it rates anything of theirs; otherwise the one that
+/// rates most of their phosphorus and potassium, then the one written for the region, then calibrated on vegetables, then with rates that
+/// may be read with it, then the one that was read rather than recalled. The order is ours and is said with the choice.
+/// </summary>
+public static class GuideChoice
+{
+    /// <summary>The guide for these tests.</summary>
+    /// <param name="tests">The soil tests; at least one.</param>
+    /// <param name="asked">The guide asked for; null for none.</param>
+    /// <param name="region">ISO 3166-2 code; null when not said.</param>
+    /// <param name="crops">Ids of the crops.</param>
+    /// <param name="tables">The reference tables.</param>
+    /// <returns>The guide, why, and the others; or a refusal that names the guides that would do.</returns>
+    public static Answer<GuideSelection> For(IReadOnlyList<SoilTest> tests, Guide? asked, string? region, IReadOnlyList<string> crops, Tables tables)
+    {
+        var fits = tables.Guides.Values
+            .Select(g => GuideFit.Of(g, tests, region, crops, tables))
+            .Where(f => f.Main > 0)
+            .Order()
+            .ToList();
+        if (asked is not null)
+        {
+            return Asked(GuideFit.Of(asked, tests, region, crops, tables), fits, tests);
+        }
+
+        return fits is [var best, ..]
+            ? Answer<GuideSelection>.Given(new GuideSelection(best.Guide, best.Why(tests.Count), Others(fits, best.Guide)))
+            : Answer<GuideSelection>.Refused(
+                "no-guide-covers",
+                $"No guide has limits for phosphorus or potassium by {Methods(tests)}.",
+                $"Ask the laboratory which extractant it used. Guides are held for: {string.Join("; ", tables.Guides.Values.Select(g => $"{g.Id} ({MethodsOf(g)})"))}.");
+    }
+
+    private static Answer<GuideSelection> Asked(GuideFit asked, List<GuideFit> fits, IReadOnlyList<SoilTest> tests) => asked.Main > 0 || (asked.Rated > 0 && fits.Count == 0)
+        ? Answer<GuideSelection>.Given(new GuideSelection(asked.Guide, "You named this guide.", Others(fits, asked.Guide)))
+        : Answer<GuideSelection>.Refused(
+            "guide-does-not-cover",
+            $"The guide {asked.Guide.Id} has no limits for phosphorus or potassium by {Methods(tests)}; it covers {MethodsOf(asked.Guide)}.",
+            fits.Count > 0 ? $"These guides cover it: {string.Join(", ", Others(fits, asked.Guide))}." : "No guide held covers it. Ask the laboratory which extractant it used.");
+
+    private static List<string> Others(IEnumerable<GuideFit> fits, Guide chosen) => [.. fits.Select(f => f.Guide.Id).Where(id => id != chosen.Id)];
+
+    private static string Methods(IReadOnlyList<SoilTest> tests)
+    {
+        var methods = tests.SelectMany(t => t.Readings).Where(r => GuideFit.IsMain(r.Analyte)).Select(r => r.Method).Distinct().Select(Words).ToList();
+        return methods.Count == 0 ? "any method: the soil tests hold neither" : string.Join(" or ", methods);
+    }
+
+    private static string Words(Method method) =>
+        (method.Extractant is { } extractant ? Agronomy.SoilTests.Words.Extractants.IdOf(extractant) : "an extractant that was not named")
+        + (method.Detection is { } detection ? $" ({Agronomy.SoilTests.Words.Detections.IdOf(detection)})" : " (detection not stated)");
+
+    private static string MethodsOf(Guide guide) =>
+        string.Join(" or ", guide.Scales.Where(s => GuideFit.IsMain(s.Analyte)).Select(s => s.Method.ToString()).Distinct(StringComparer.Ordinal).DefaultIfEmpty("neither"));
+}

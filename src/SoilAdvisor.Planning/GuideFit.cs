@@ -1,0 +1,69 @@
+using System.Globalization;
+using SoilAdvisor.Agronomy.Ratings;
+using SoilAdvisor.Agronomy.SoilTests;
+using SoilAdvisor.Agronomy.Working;
+using SoilAdvisor.ReferenceTables;
+
+namespace SoilAdvisor.Planning;
+
+/// <summary>How well a guide fits the soil tests of a farm. Sorts with the best first; the id decides between equals.</summary>
+/// <param name="Guide">The guide.</param>
+/// <param name="Main">Readings of phosphorus and potassium that it rates.</param>
+/// <param name="Rated">All readings that it rates.</param>
+/// <param name="InRegion">True when it was written for the region.</param>
+/// <param name="Calibration">0 vegetables, 1 general, 2 field crops.</param>
+/// <param name="CropsWithRates">Crops with a rate in a table that may be read with it.</param>
+/// <param name="Seen">True when its limits were read rather than recalled.</param>
+internal sealed record GuideFit(Guide Guide, int Main, int Rated, bool InRegion, int Calibration, int CropsWithRates, bool Seen) : IComparable<GuideFit>
+{
+    public static bool IsMain(Analyte analyte) => analyte is Analyte.P or Analyte.K;
+
+    public static GuideFit Of(Guide guide, IReadOnlyList<SoilTest> tests, string? region, IReadOnlyList<string> crops, Tables tables)
+    {
+        var (main, rated) = (0, 0);
+        foreach (var test in tests)
+        {
+            foreach (var reading in test.Readings)
+            {
+                if (guide.Rate(test, reading, new RatingContext(crops.Count > 0 ? crops[0] : null, null, region, null)).IsGiven)
+                {
+                    rated++;
+                    main += IsMain(reading.Analyte) ? 1 : 0;
+                }
+            }
+        }
+
+        var pairs = tables.RateTables.Values.Where(t => t.PairWith(guide.Id) is not null).ToList();
+        return new GuideFit(
+            guide,
+            main,
+            rated,
+            region is not null && guide.Regions.Contains(region, StringComparer.OrdinalIgnoreCase),
+            guide.CalibratedOn switch { "vegetables" => 0, "general" => 1, _ => 2 },
+            crops.Distinct(StringComparer.Ordinal).Count(c => pairs.Any(t => t.Kind == Agronomy.Crops.RateTableKind.BuildUpAndMaintenance || t.Rates.Any(r => r.Crop == c))),
+            guide.Source.Evidence == Evidence.Seen);
+    }
+
+    public int CompareTo(GuideFit? other) => other is null ? -1 : Rank(this).CompareTo(Rank(other)) is var order && order != 0 ? order : string.CompareOrdinal(Guide.Id, other.Guide.Id);
+
+    /// <summary>Why this one, in a plain sentence.</summary>
+    /// <param name="tests">How many soil tests there are.</param>
+    public string Why(int tests)
+    {
+        List<string> reasons =
+        [
+            string.Create(CultureInfo.InvariantCulture, $"it rates {Main} readings of phosphorus and potassium in {tests} soil {(tests == 1 ? "test" : "tests")} by the method the laboratory used"),
+        ];
+        if (InRegion)
+        {
+            reasons.Add("it was written for the region");
+        }
+
+        reasons.Add(Calibration switch { 0 => "it was calibrated on vegetables", 1 => "it is a general guide", _ => "no guide calibrated on vegetables fits better, although this one was calibrated on field crops" });
+        reasons.Add(CropsWithRates > 0 ? "a rate table may be read with it" : "no rate table may be read with it");
+        return $"No guide was named. {Guide.Id} was taken because {string.Join(", ", reasons)}.";
+    }
+
+    private static (int, bool, int, int, bool, int) Rank(GuideFit fit) =>
+        (-fit.Main, !fit.InRegion, fit.Calibration, -fit.CropsWithRates, !fit.Seen, -fit.Rated);
+}

@@ -1,0 +1,11 @@
+using SoilAdvisor.Agronomy.Materials;
+using UnitsNet;
+
+namespace SoilAdvisor.Planning;
+
+/// <summary>A material that the farm lists.</summary>
+/// <param name="Material">The material.</param>
+/// <param name="Tested">What its label or a laboratory says of it; null takes the table's figures.</param>
+/// <param name="PricePerKilogram">Price; null: on hand, its cost is not counted, and that is said.</param>
+/// <param name="OnHand">Stock on the shelf; null when not said. It lowers what is bought, not what is spread.</param>
+public sealed record MaterialOffer(Material Material, GrowerAnalysis? Tested, Money? PricePerKilogram, Mass? OnHand);
