@@ -10,7 +10,7 @@ namespace SoilAdvisor.Planning;
 /// <param name="Guide">The guide.</param>
 /// <param name="Main">Readings of phosphorus and potassium that it rates.</param>
 /// <param name="Rated">All readings that it rates.</param>
-/// <param name="InRegion">True when it was written for the region.</param>
+/// <param name="InRegion">True when it, or a rate table that may be read with it, was written for the region.</param>
 /// <param name="Calibration">0 vegetables, 1 general, 2 field crops.</param>
 /// <param name="CropsWithRates">Crops with a rate in a table that may be read with it.</param>
 /// <param name="Seen">True when its limits were read rather than recalled.</param>
@@ -25,7 +25,7 @@ internal sealed record GuideFit(Guide Guide, int Main, int Rated, bool InRegion,
         {
             foreach (var reading in test.Readings)
             {
-                if (guide.Rate(test, reading, new RatingContext(crops.Count > 0 ? crops[0] : null, null, region, null)).IsGiven)
+                if (guide.Rate(test, reading, new RatingContext(crops.Count > 0 ? crops[0] : null, null, null, null)).IsGiven)
                 {
                     rated++;
                     main += IsMain(reading.Analyte) ? 1 : 0;
@@ -38,7 +38,7 @@ internal sealed record GuideFit(Guide Guide, int Main, int Rated, bool InRegion,
             guide,
             main,
             rated,
-            region is not null && guide.Regions.Contains(region, StringComparer.OrdinalIgnoreCase),
+            region is not null && guide.Regions.Concat(pairs.SelectMany(t => t.Regions)).Contains(region, StringComparer.OrdinalIgnoreCase),
             guide.CalibratedOn switch { "vegetables" => 0, "general" => 1, _ => 2 },
             crops.Distinct(StringComparer.Ordinal).Count(c => pairs.Any(t => t.Kind == Agronomy.Crops.RateTableKind.BuildUpAndMaintenance || t.Rates.Any(r => r.Crop == c))),
             guide.Source.Evidence == Evidence.Seen);
@@ -56,7 +56,7 @@ internal sealed record GuideFit(Guide Guide, int Main, int Rated, bool InRegion,
         ];
         if (InRegion)
         {
-            reasons.Add("it was written for the region");
+            reasons.Add("it or a rate table read with it was written for the region");
         }
 
         reasons.Add(Calibration switch { 0 => "it was calibrated on vegetables", 1 => "it is a general guide", _ => "no guide calibrated on vegetables fits better, although this one was calibrated on field crops" });

@@ -28,6 +28,7 @@ internal sealed class LinearProgramme : IDisposable
         missing = [.. model.Requirements.Select((r, i) => r.AsksForSomething ? solver.MakeNumVar(0, 0, $"s{i}") : null)];
         AddRequirements();
         AddExcesses();
+        AddSharedLimits();
     }
 
     /// <summary>Least burden under all requirements; false when they cannot be met together.</summary>
@@ -153,6 +154,21 @@ internal sealed class LinearProgramme : IDisposable
                 if (model.Variables[i].Share(model.Excesses[e].Nutrient) is var share && share != 0)
                 {
                     row.SetCoefficient(amounts[i], share);
+                }
+            }
+        }
+    }
+
+    private void AddSharedLimits()
+    {
+        foreach (var limit in model.SharedLimits)
+        {
+            var row = solver.MakeConstraint(double.NegativeInfinity, limit.Most.PoundsPerAcre, "one day");
+            for (var i = 0; i < amounts.Length; i++)
+            {
+                if (limit.Counts(model.Variables[i]))
+                {
+                    row.SetCoefficient(amounts[i], 1);
                 }
             }
         }

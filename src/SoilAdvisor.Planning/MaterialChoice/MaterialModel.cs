@@ -1,3 +1,5 @@
+using SoilAdvisor.Agronomy.Quantities;
+
 namespace SoilAdvisor.Planning.MaterialChoice;
 
 /// <summary>
@@ -7,6 +9,7 @@ namespace SoilAdvisor.Planning.MaterialChoice;
 /// <param name="Variables">What may be spread, in the order offered.</param>
 /// <param name="Requirements">Floors and ceilings.</param>
 /// <param name="Excesses">Supply that is allowed and unwanted.</param>
+/// <param name="SharedLimits">Largest single rates that plantings of the same day share.</param>
 /// <param name="Priced">
 /// True when at least one offered material has a price: then money is minimised, with a small stated burden for excess and for mass.
 /// False: least excess, then least mass.
@@ -15,6 +18,7 @@ internal sealed record MaterialModel(
     IReadOnlyList<MaterialVariable> Variables,
     IReadOnlyList<Requirement> Requirements,
     IReadOnlyList<Excess> Excesses,
+    IReadOnlyList<SharedLimit> SharedLimits,
     bool Priced)
 {
     /// <summary>Money that one pound of excess counts as, beside the cost of materials. Ours, printed with every plan.</summary>
@@ -25,6 +29,39 @@ internal sealed record MaterialModel(
 
     /// <summary>True when nothing has to be supplied.</summary>
     public bool NeedsNothing => !Requirements.Any(r => r.AsksForSomething);
+
+    /// <summary>The burden of given rates: first what is minimised first, then what decides between equals.</summary>
+    /// <param name="solution">The rates.</param>
+    public (double First, double Second) BurdenOf(MaterialSolution solution)
+    {
+        var (money, mass) = (0.0, 0.0);
+        for (var i = 0; i < Variables.Count; i++)
+        {
+            mass += solution.Amounts[i].PoundsPerAcre;
+            money += solution.Amounts[i].PoundsPerAcre * PricePerPound(Variables[i]);
+        }
+
+        var excess = Excesses.Sum(e => Math.Max(0, SupplyOf(e.Nutrient, null, solution).PoundsPerAcre - e.Above.PoundsPerAcre));
+        return Priced ? (money + (ExcessBurden * excess) + (MassBurden * mass), 0) : (excess, mass);
+    }
+
+    /// <summary>What given rates supply of a nutrient.</summary>
+    /// <param name="nutrient">The nutrient.</param>
+    /// <param name="planting">The planting; null for the season.</param>
+    /// <param name="solution">The rates.</param>
+    public MassPerArea SupplyOf(Nutrient nutrient, int? planting, MaterialSolution solution)
+    {
+        var supply = default(MassPerArea);
+        for (var i = 0; i < Variables.Count; i++)
+        {
+            if (planting is null || Variables[i].PlantingIndex == planting)
+            {
+                supply += solution.Amounts[i] * Variables[i].Share(nutrient);
+            }
+        }
+
+        return supply;
+    }
 
     /// <summary>Price of one pound; 0 for a material without a price, which is on hand.</summary>
     /// <param name="variable">The variable.</param>

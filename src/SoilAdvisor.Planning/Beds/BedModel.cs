@@ -1,0 +1,116 @@
+using System.Globalization;
+using SoilAdvisor.Agronomy.Materials;
+using SoilAdvisor.Agronomy.Plans;
+using SoilAdvisor.Agronomy.Quantities;
+using SoilAdvisor.Agronomy.Working;
+using SoilAdvisor.Planning.MaterialChoice;
+
+namespace SoilAdvisor.Planning.Beds;
+
+/// <summary>Puts the choice of materials for one bed into words that the programme can solve.</summary>
+internal sealed class BedModel
+{
+    /// <summary>Nitrogen that may come along with phosphate and potash where none is needed. Ours, printed.</summary>
+    public const double IncidentalNitrogenPoundsPerAcre = 10;
+
+    /// <summary>Room above a need printed as one number. Ours, printed.</summary>
+    public const double RoomAboveOneNumber = 1.1;
+
+    private static readonly Nutrient[] Unwanted = [Nutrient.AvailableN, Nutrient.TotalP2O5, Nutrient.K2O, Nutrient.Mg, Nutrient.S];
+
+    private readonly Bed bed;
+    private readonly BedLime lime;
+    private readonly PhosphorusLimit phosphorus;
+    private readonly IReadOnlyList<PlantingFloor> floors;
+    private readonly List<Assumption> assumptions;
+
+    public BedModel(Bed bed, BedLime lime, PhosphorusLimit phosphorus, IReadOnlyList<PlantingFloor> floors)
+    {
+        (this.bed, this.lime, this.phosphorus, this.floors) = (bed, lime, phosphorus, floors);
+        assumptions = [.. phosphorus.Assumptions];
+        Requirements = [.. NitrogenOfEachPlanting(), .. SeasonFloors(), .. Ceilings()];
+    }
+
+    /// <summary>Floors and ceilings that materials have to keep.</summary>
+    public IReadOnlyList<Requirement> Requirements { get; }
+
+    /// <summary>What was assumed on the way.</summary>
+    public IReadOnlyList<Assumption> Assumptions => assumptions;
+
+    /// <summary>The programme for a set of materials.</summary>
+    /// <param name="offered">The materials.</param>
+    /// <param name="priced">True when money is minimised.</param>
+    /// <param name="leftOut">Receives why listed materials were left out; null for none.</param>
+    public MaterialModel For(IReadOnlyList<OfferedMaterial> offered, bool priced, ISet<string>? leftOut = null)
+    {
+        var spreadable = new Spreadable(bed, lime, phosphorus, floors, Requirements);
+        var variables = spreadable.Of(offered);
+        leftOut?.UnionWith(spreadable.Reasons);
+        return new MaterialModel(variables, Requirements, Excesses(), SharedLimits(variables), priced);
+    }
+
+    private IEnumerable<Requirement> NitrogenOfEachPlanting()
+    {
+        for (var k = 0; k < bed.Plantings.Count; k++)
+        {
+            if (floors.FirstOrDefault(f => f.Nutrient == Nutrient.AvailableN && f.PlantingIndex == k) is not { } floor)
+            {
+                continue;
+            }
+
+            var high = floor.OneNumber ? floor.High * RoomAboveOneNumber : floor.High;
+            var incidental = MassPerArea.FromPoundsPerAcre(IncidentalNitrogenPoundsPerAcre);
+            if (floor.OneNumber)
+            {
+                Assume("nitrogen-room", "The nitrogen need is printed as one number; up to 10 % more is allowed. The room is ours.");
+            }
+
+            if (high < incidental)
+            {
+                Assume("incidental-nitrogen", string.Create(CultureInfo.InvariantCulture, $"Where a crop needs less, up to {IncidentalNitrogenPoundsPerAcre} lb/acre of nitrogen may come along with phosphate or potash; the figure is ours."));
+            }
+
+            yield return new Requirement(Nutrient.AvailableN, k, floor.Low, MassPerArea.Larger(high, incidental), floor.OneNumber ? "a tenth above the printed need" : "the high end of the printed need");
+        }
+    }
+
+    private IEnumerable<Requirement> SeasonFloors() =>
+        floors.Where(f => f.Nutrient != Nutrient.AvailableN).GroupBy(f => f.Nutrient).Select(g => new Requirement(g.Key, 0, FloorOf(g.Key), null, null));
+
+    private IEnumerable<Requirement> Ceilings()
+    {
+        if (phosphorus.Most is { } most)
+        {
+            var taken = SpreadSinceSample.Of(bed)[Nutrient.TotalP2O5] + lime.Supplied[Nutrient.TotalP2O5];
+            yield return new Requirement(Nutrient.TotalP2O5, null, null, MassPerArea.Larger(most - taken, default), phosphorus.Reason);
+        }
+
+        yield return new Requirement(Nutrient.CalciumCarbonate, null, null, lime.Left, "materials may raise the pH no further than the lime requirement");
+    }
+
+    // What materials must still bring once the lime has brought its share.
+    private MassPerArea FloorOf(Nutrient nutrient)
+    {
+        var needed = floors.Where(f => f.Nutrient == nutrient).Select(f => f.Low).Aggregate(default(MassPerArea), (a, b) => a + b);
+        return MassPerArea.Larger(needed - lime.Supplied[nutrient], default);
+    }
+
+    private IReadOnlyList<Excess> Excesses() =>
+        [.. Unwanted.Select(n => new Excess(n, FloorOf(n == Nutrient.TotalP2O5 ? Nutrient.AvailableP2O5 : n)))];
+
+    private List<SharedLimit> SharedLimits(IReadOnlyList<MaterialVariable> variables) =>
+    [
+        .. from day in Enumerable.Range(0, bed.Plantings.Count).Where(k => bed.Plantings[k].Planted is not null).GroupBy(k => bed.Plantings[k].Planted)
+           where day.Count() > 1
+           from material in variables.Select(v => v.Offered).DistinctBy(o => o.Material.Id)
+           select new SharedLimit(material.Material.Id, [.. day], material.LargestSingleRate),
+    ];
+
+    private void Assume(string code, string text)
+    {
+        if (assumptions.TrueForAll(a => a.Code != code))
+        {
+            assumptions.Add(new Assumption(code, text, Citation.OurJudgement));
+        }
+    }
+}

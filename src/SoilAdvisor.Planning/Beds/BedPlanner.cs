@@ -1,0 +1,147 @@
+using SoilAdvisor.Agronomy.Certification;
+using SoilAdvisor.Agronomy.CoverCrops;
+using SoilAdvisor.Agronomy.Crops;
+using SoilAdvisor.Agronomy.Materials;
+using SoilAdvisor.Agronomy.Plans;
+using SoilAdvisor.Agronomy.Quantities;
+using SoilAdvisor.Agronomy.Ratings;
+using SoilAdvisor.Agronomy.SoilTests;
+using SoilAdvisor.Agronomy.Working;
+using SoilAdvisor.ReferenceTables;
+
+namespace SoilAdvisor.Planning.Beds;
+
+/// <summary>Walks one bed through the rooms in their order. Beds know nothing of each other.</summary>
+internal sealed class BedPlanner(FarmRequest request, Tables tables, Guide guide, Offers offers)
+{
+    // Used elsewhere in the walk; that a guide does not rate them is no loss.
+    private static readonly Analyte[] NotRatedAsNutrients =
+        [Analyte.Ph, Analyte.BufferPh, Analyte.CationExchangeCapacity, Analyte.OrganicMatter, Analyte.Acidity, Analyte.ElectricalConductivity, Analyte.NitrateN, Analyte.AmmoniumN];
+
+    public BedPlan Plan(Bed bed)
+    {
+        var working = request.WithWorking ? new WorkingSheet() : null;
+        var refused = new List<(string Pointer, Refusal Refusal)>();
+        var ratings = Rate(bed, refused, working);
+        var need = NeedOf(bed, ratings, working);
+        var lime = BedLime.Of(bed, request, tables, offers, ratings, working);
+        var floors = BedFloors.Of(need, working);
+        var model = new BedModel(bed, lime, PhosphorusLimit.Of(need, ratings), floors);
+        var offered = offers.For(lime.PhAfterLiming);
+        var leftOut = new SortedSet<string>(StringComparer.Ordinal);
+        var plan = MaterialPlan.Best(model.For(offered, offers.Priced, leftOut));
+        var applications = Spreading.Of(bed, need, plan, working);
+        var shortfalls = Shortfalls(lime, plan, model, offered);
+        var balances = Balances.Of(floors, model, lime, applications);
+        refused.AddRange(need.Refused);
+        if (lime.Refused is { } noLime)
+        {
+            refused.Add(("/soilTest", noLime));
+        }
+
+        var state = StateOf(need, lime);
+        return new BedPlan(
+            bed,
+            state,
+            BedSummary.Of(bed, state, lime, applications, shortfalls, refused.Select(r => r.Refusal).FirstOrDefault()),
+            ratings,
+            need,
+            lime.Plan,
+            applications,
+            balances,
+            shortfalls,
+            CoverCropsOf(bed, floors),
+            [.. OrganicChecks.For(bed, applications, ratings, need, tables.OrganicRules, request.Date), .. MicronutrientGuard.For(bed, applications, ratings, need, tables.OrganicRules, request.Date)],
+            CautionsFor.Plan(bed, applications, lime.Plan, tables.Cautions),
+            [.. BedWarnings.Of(bed, request.Date, lime, floors, applications, balances), .. leftOut],
+            refused,
+            Assumptions(bed, need, lime, model, ratings, applications),
+            Costs.Sum([.. applications.Select(a => a.Cost), lime.Plan?.Chosen?.Cost]),
+            working?.Lines ?? []);
+    }
+
+    private static BedState StateOf(BedNeed need, BedLime lime) => (need.Needs.Count, lime.Plan) switch
+    {
+        (0, null) => BedState.Refused,
+        (_, null) => BedState.Partly,
+        _ => need.Refused.Count > 0 ? BedState.Partly : BedState.Planned,
+    };
+
+    private static IReadOnlyList<Assumption> Assumptions(Bed bed, BedNeed need, BedLime lime, BedModel model, IReadOnlyList<Rating> ratings, IReadOnlyList<MaterialApplication> applications) =>
+    [
+        .. bed.Assumptions
+            .Concat(ratings.SelectMany(r => r.Assumptions))
+            .Concat(need.Assumptions)
+            .Concat(lime.Plan?.Requirement.Assumptions ?? [])
+            .Concat(lime.Plan?.Chosen?.Offered.Analysis.Assumptions ?? [])
+            .Concat(model.Assumptions)
+            .Concat(applications.SelectMany(a => a.Offered.Analysis.Assumptions))
+            .DistinctBy(a => (a.Code, a.Text)),
+    ];
+
+    private List<Rating> Rate(Bed bed, List<(string, Refusal)> refused, WorkingSheet? working)
+    {
+        working?.Section("Ratings");
+        var context = new RatingContext(bed.Plantings.Count > 0 ? bed.Plantings[0].Crop.Id : null, null, null, null);
+        var ratings = new List<Rating>();
+        for (var i = 0; i < bed.SoilTest.Readings.Count; i++)
+        {
+            var reading = bed.SoilTest.Readings[i];
+            if (guide.Rate(bed.SoilTest, reading, context, working).TryGet(out var rating, out var why))
+            {
+                ratings.Add(rating);
+            }
+            else if (!NotRatedAsNutrients.Contains(reading.Analyte))
+            {
+                refused.Add(($"/soilTest/readings/{i}", why));
+            }
+        }
+
+        return ratings;
+    }
+
+    private BedNeed NeedOf(Bed bed, IReadOnlyList<Rating> ratings, WorkingSheet? working)
+    {
+        working?.Section("Need");
+        var need = NeedCalculation.For(bed.SoilTest, guide, tables.RateTables, ratings, bed.Plantings, bed.Previous, tables.CoverCrops, working);
+        var applied = AppliedCredits.For(bed.SoilTest, bed.Applied, bed.Area);
+        return applied.Count == 0 ? need : need with { Credits = [.. need.Credits, .. applied] };
+    }
+
+    private IReadOnlyList<Shortfall> Shortfalls(BedLime lime, MaterialPlan plan, BedModel model, IReadOnlyList<OfferedMaterial> offered)
+    {
+        var missed = plan.Solution.MeetsAll ? [] : new Remedies(plan, model, offered, offers.NotOffered(lime.PhAfterLiming)).All();
+        return lime.Shortfall is { } noStone ? [noStone, .. missed] : missed;
+    }
+
+    private CoverCropSelection? CoverCropsOf(Bed bed, IReadOnlyList<PlantingFloor> floors)
+    {
+        if (bed.Gap is not { } gap)
+        {
+            return null;
+        }
+
+        var phosphate = floors.FirstOrDefault(f => f.Nutrient == Nutrient.AvailableP2O5)?.Low;
+        var isShort = phosphate > default(MassPerArea);
+        return CoverCropChoices.For(
+            gap,
+            tables.CoverCrops.Values,
+            [],
+            request.Frost,
+            CropBefore(bed, gap),
+            bed.Plantings.FirstOrDefault(p => p.Planted >= gap.To)?.Crop,
+            bed.Area,
+            isShort,
+            isShort ? phosphate : null);
+    }
+
+    private Crop? CropBefore(Bed bed, Gap gap)
+    {
+        if (bed.Plantings.LastOrDefault(p => p.Planted < gap.From)?.Crop is { } planted)
+        {
+            return planted;
+        }
+
+        return bed.Previous.LastOrDefault(p => !p.IsCoverCrop) is { } stood && tables.Crops.TryGetValue(stood.What, out var crop) ? crop : null;
+    }
+}

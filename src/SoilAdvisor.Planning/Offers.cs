@@ -1,0 +1,118 @@
+using SoilAdvisor.Agronomy.Materials;
+using SoilAdvisor.Agronomy.Quantities;
+using SoilAdvisor.Agronomy.Working;
+using SoilAdvisor.ReferenceTables;
+
+namespace SoilAdvisor.Planning;
+
+/// <summary>
+/// What may be spread on this farm: the list that was given or, without one, what the tables hold and a farm may buy. Prohibited materials
+/// never enter; micronutrients have their own guard and never enter either.
+/// </summary>
+internal sealed class Offers
+{
+    // The only figure of a material that depends on the bed: rock phosphate counts only below a soil pH.
+    private const string UsableBelowPh = "usable-below-ph";
+
+    private readonly List<(MaterialOffer Offer, OfferedMaterial? Ready)> offers = [];
+    private readonly List<(MaterialOffer Offer, OfferedMaterial? Ready)> table = [];
+
+    private Offers(FarmRequest request, Tables tables)
+    {
+        Listed = request.Materials.Count > 0;
+        foreach (var offer in request.Materials)
+        {
+            if (Refusal(offer.Material) is { } words)
+            {
+                NotUsed.Add(words);
+            }
+            else
+            {
+                Add(offers, offer, Listed, NotUsed);
+            }
+        }
+
+        var listed = request.Materials.Select(m => m.Material.Id).ToHashSet(StringComparer.Ordinal);
+        foreach (var material in tables.Materials.Values.Where(m => MayBeBought(m) && !listed.Contains(m.Id)))
+        {
+            Add(table, new MaterialOffer(material, null, null, null), listed: false, []);
+        }
+
+        var stones = Ready(offers).Where(o => o.Material.Category == "lime").ToList();
+        HoldsLime = !Listed || stones.Count > 0;
+        Limes = stones.Count > 0 ? stones : [.. Ready(table).Where(o => o.Material.Category == "lime")];
+        Priced = Ready(offers).Any(o => o.PricePerKilogram is not null);
+    }
+
+    /// <summary>True when the farm gave a list.</summary>
+    public bool Listed { get; }
+
+    /// <summary>True when at least one material has a price.</summary>
+    public bool Priced { get; }
+
+    /// <summary>True when lime may be chosen: it is on the list, or there is no list.</summary>
+    public bool HoldsLime { get; }
+
+    /// <summary>Liming materials: those listed or, where none is, those of the tables.</summary>
+    public IReadOnlyList<OfferedMaterial> Limes { get; }
+
+    /// <summary>Listed materials that are not used, each with the reason in words.</summary>
+    public List<string> NotUsed { get; } = [];
+
+    public static Offers Of(FarmRequest request, Tables tables) => new(request, tables);
+
+    /// <summary>Materials to choose from on a bed.</summary>
+    /// <param name="phAfterLiming">Soil pH after liming; null when not known.</param>
+    public IReadOnlyList<OfferedMaterial> For(decimal? phAfterLiming) => Listed ? At(offers, phAfterLiming, listed: true) : At(table, phAfterLiming, listed: false);
+
+    /// <summary>Materials of the tables that were not offered.</summary>
+    /// <param name="phAfterLiming">Soil pH after liming; null when not known.</param>
+    public IReadOnlyList<OfferedMaterial> NotOffered(decimal? phAfterLiming) => Listed ? At(table, phAfterLiming, listed: false) : [];
+
+    private static bool MayBeBought(Material material) =>
+        Refusal(material) is null && material.Manure != ManureKind.Raw && material.Category is not ("liquid" or "mulch" or "conditioner");
+
+    private static string? Refusal(Material material) => material switch
+    {
+        { Status: OrganicStatus.Prohibited } or { Category: "prohibited" } => $"{material.Name} is never used: it is prohibited in organic growing ({material.Rule}).",
+        { Category: "micronutrient" } => $"{material.Name} is not planned here: micronutrients are only for a deficiency that a soil test shows, and are listed under findings.",
+        _ => null,
+    };
+
+    private static void Add(List<(MaterialOffer, OfferedMaterial?)> to, MaterialOffer offer, bool listed, List<string> refused)
+    {
+        var limit = offer.Material.ValueOf(UsableBelowPh);
+        if (Make(offer, limit?.Value, listed).TryGet(out var ready, out var reason))
+        {
+            to.Add((offer, limit is null ? ready : null));
+        }
+        else
+        {
+            refused.Add($"{offer.Material.Name} is not used. {reason.Message} {reason.Suggestion}");
+        }
+    }
+
+    private static Answer<OfferedMaterial> Make(MaterialOffer offer, decimal? ph, bool listed) =>
+        MaterialAnalyses.For(offer.Material, ph, offer.Tested).Then(analysis =>
+            OfferedMaterials.For(offer.Material, analysis, offer.PricePerKilogram, UnitsNet.Mass.FromKilograms(1), offer.OnHand, listed));
+
+    private static IEnumerable<OfferedMaterial> Ready(IEnumerable<(MaterialOffer Offer, OfferedMaterial? Ready)> from) => from.Select(o => o.Ready).OfType<OfferedMaterial>();
+
+    private static List<OfferedMaterial> At(List<(MaterialOffer Offer, OfferedMaterial? Ready)> from, decimal? ph, bool listed)
+    {
+        var at = new List<OfferedMaterial>(from.Count);
+        foreach (var (offer, ready) in from)
+        {
+            if (ready is not null)
+            {
+                at.Add(ready);
+            }
+            else if (Make(offer, ph, listed).TryGet(out var made, out _))
+            {
+                at.Add(made);
+            }
+        }
+
+        return at;
+    }
+}
