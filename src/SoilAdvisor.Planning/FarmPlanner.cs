@@ -1,4 +1,5 @@
 using System.Globalization;
+using SoilAdvisor.Agronomy.Certification;
 using SoilAdvisor.Agronomy.Materials;
 using SoilAdvisor.Agronomy.Plans;
 using SoilAdvisor.Agronomy.Ratings;
@@ -58,7 +59,7 @@ public static class FarmPlanner
             Objective(offers, request),
             beds,
             Purchases.Of(beds),
-            [],
+            OrganicChecks.OnTheShelf(request.Materials.Select(m => m.Material), tables.OrganicRules),
             Warnings(chosen.Guide, offers),
             Assumptions(offers, request),
             beds.Any(b => b.State != BedState.Planned),

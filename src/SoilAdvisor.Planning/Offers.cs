@@ -1,5 +1,4 @@
 using SoilAdvisor.Agronomy.Materials;
-using SoilAdvisor.Agronomy.Quantities;
 using SoilAdvisor.Agronomy.Working;
 using SoilAdvisor.ReferenceTables;
 
@@ -22,11 +21,11 @@ internal sealed class Offers
         Listed = request.Materials.Count > 0;
         foreach (var offer in request.Materials)
         {
-            if (Refusal(offer.Material) is { } words)
+            if (offer.Material.Category == "micronutrient")
             {
-                NotUsed.Add(words);
+                NotUsed.Add($"{offer.Material.Name} is not planned as a material: micronutrients are only for a deficiency that a soil test shows. See the findings of each bed.");
             }
-            else
+            else if (!IsProhibited(offer.Material))
             {
                 Add(offers, offer, Listed, NotUsed);
             }
@@ -70,14 +69,10 @@ internal sealed class Offers
     public IReadOnlyList<OfferedMaterial> NotOffered(decimal? phAfterLiming) => Listed ? At(table, phAfterLiming, listed: false) : [];
 
     private static bool MayBeBought(Material material) =>
-        Refusal(material) is null && material.Manure != ManureKind.Raw && material.Category is not ("liquid" or "mulch" or "conditioner");
+        !IsProhibited(material) && material.Manure != ManureKind.Raw && material.Category is not ("micronutrient" or "liquid" or "mulch" or "conditioner");
 
-    private static string? Refusal(Material material) => material switch
-    {
-        { Status: OrganicStatus.Prohibited } or { Category: "prohibited" } => $"{material.Name} is never used: it is prohibited in organic growing ({material.Rule}).",
-        { Category: "micronutrient" } => $"{material.Name} is not planned here: micronutrients are only for a deficiency that a soil test shows, and are listed under findings.",
-        _ => null,
-    };
+    // The farm's findings say so to the grower.
+    private static bool IsProhibited(Material material) => material.Status == OrganicStatus.Prohibited || material.Category == "prohibited";
 
     private static void Add(List<(MaterialOffer, OfferedMaterial?)> to, MaterialOffer offer, bool listed, List<string> refused)
     {
@@ -95,6 +90,16 @@ internal sealed class Offers
     private static Answer<OfferedMaterial> Make(MaterialOffer offer, decimal? ph, bool listed) =>
         MaterialAnalyses.For(offer.Material, ph, offer.Tested).Then(analysis =>
             OfferedMaterials.For(offer.Material, analysis, offer.PricePerKilogram, UnitsNet.Mass.FromKilograms(1), offer.OnHand, listed));
+
+    /// <summary>Writes down how the figures of a material came about.</summary>
+    /// <param name="offered">The material.</param>
+    /// <param name="phAfterLiming">Soil pH after liming; null when not known.</param>
+    /// <param name="working">Receives the lines.</param>
+    public void WriteAnalysis(OfferedMaterial offered, decimal? phAfterLiming, WorkingSheet working)
+    {
+        var tested = offers.Find(o => o.Offer.Material.Id == offered.Material.Id).Offer?.Tested;
+        MaterialAnalyses.For(offered.Material, phAfterLiming, tested, working);
+    }
 
     private static IEnumerable<OfferedMaterial> Ready(IEnumerable<(MaterialOffer Offer, OfferedMaterial? Ready)> from) => from.Select(o => o.Ready).OfType<OfferedMaterial>();
 

@@ -39,7 +39,7 @@ internal sealed record BedLime(LimePlan? Plan, Refusal? Refused, decimal? PhAfte
             return new BedLime(new LimePlan(requirement, [], null), null, requirement.SoilPh, null);
         }
 
-        var choices = LimeChoices.For(requirement, offers.Limes, ratings.FirstOrDefault(r => r.Analyte == Analyte.Mg), bed.Area);
+        var choices = LimeChoices.For(requirement, offers.Limes, ratings.FirstOrDefault(r => r.Analyte == Analyte.Mg), bed.Area, working);
         var chosen = offers.HoldsLime && choices.Count > 0 ? choices[0] : null;
         return new BedLime(new LimePlan(requirement, choices, chosen), null, requirement.Target.Value, chosen is null ? NotOffered(requirement, choices) : null);
     }

@@ -30,7 +30,7 @@ internal sealed class BedPlanner(FarmRequest request, Tables tables, Guide guide
         var offered = offers.For(lime.PhAfterLiming);
         var leftOut = new SortedSet<string>(StringComparer.Ordinal);
         var plan = MaterialPlan.Best(model.For(offered, offers.Priced, leftOut));
-        var applications = Spreading.Of(bed, need, plan, working);
+        var applications = new Spreading(bed, need, plan, offers, lime.PhAfterLiming).All(working);
         var shortfalls = Shortfalls(lime, plan, model, offered);
         var balances = Balances.Of(floors, model, lime, applications);
         refused.AddRange(need.Refused);
@@ -51,7 +51,7 @@ internal sealed class BedPlanner(FarmRequest request, Tables tables, Guide guide
             balances,
             shortfalls,
             CoverCropsOf(bed, floors),
-            [.. OrganicChecks.For(bed, applications, ratings, need, tables.OrganicRules, request.Date), .. MicronutrientGuard.For(bed, applications, ratings, need, tables.OrganicRules, request.Date)],
+            FindingsOf(bed, applications, ratings, need, working),
             CautionsFor.Plan(bed, applications, lime.Plan, tables.Cautions),
             [.. BedWarnings.Of(bed, request.Date, lime, floors, applications, balances), .. leftOut],
             refused,
@@ -104,8 +104,19 @@ internal sealed class BedPlanner(FarmRequest request, Tables tables, Guide guide
     {
         working?.Section("Need");
         var need = NeedCalculation.For(bed.SoilTest, guide, tables.RateTables, ratings, bed.Plantings, bed.Previous, tables.CoverCrops, working);
-        var applied = AppliedCredits.For(bed.SoilTest, bed.Applied, bed.Area);
-        return applied.Count == 0 ? need : need with { Credits = [.. need.Credits, .. applied] };
+        working?.Section("Spread since the sample");
+        var applied = AppliedCredits.For(bed.SoilTest, bed.Applied, bed.Area, working);
+        return need with { Credits = [.. need.Credits, .. applied.Credits], Assumptions = [.. need.Assumptions, .. applied.Assumptions] };
+    }
+
+    private IReadOnlyList<Finding> FindingsOf(Bed bed, IReadOnlyList<MaterialApplication> applications, IReadOnlyList<Rating> ratings, BedNeed need, WorkingSheet? working)
+    {
+        working?.Section("Micronutrients");
+        return
+        [
+            .. OrganicChecks.For(bed, applications, ratings, need, tables.OrganicRules, request.Date),
+            .. MicronutrientGuard.For(bed, applications, ratings, need, tables.OrganicRules, request.Date, tables.Materials.Values, working),
+        ];
     }
 
     private IReadOnlyList<Shortfall> Shortfalls(BedLime lime, MaterialPlan plan, BedModel model, IReadOnlyList<OfferedMaterial> offered)

@@ -8,9 +8,9 @@ using SoilAdvisor.Agronomy.Working;
 namespace SoilAdvisor.Planning.Beds;
 
 /// <summary>Turns solved rates into what a grower does: how much on the bed, when, what for, at what cost.</summary>
-internal static class Spreading
+internal sealed class Spreading(Bed bed, BedNeed need, MaterialPlan plan, Offers offers, decimal? phAfterLiming)
 {
-    public static IReadOnlyList<MaterialApplication> Of(Bed bed, BedNeed need, MaterialPlan plan, WorkingSheet? working) =>
+    public IReadOnlyList<MaterialApplication> All(WorkingSheet? working) =>
     [
         .. Enumerable.Range(0, plan.Model.Variables.Count)
             .Where(i => !plan.Solution.Amounts[i].IsZero)
@@ -18,10 +18,10 @@ internal static class Spreading
             .ThenByDescending(i => plan.Model.Variables[i].Offered.WaitBeforeSowingDays)
             .ThenByDescending(i => plan.Solution.Amounts[i])
             .ThenBy(i => plan.Model.Variables[i].Offered.Material.Id, StringComparer.Ordinal)
-            .Select(i => One(bed, need, plan, i, working)),
+            .Select(i => One(i, working)),
     ];
 
-    private static MaterialApplication One(Bed bed, BedNeed need, MaterialPlan plan, int index, WorkingSheet? working)
+    private MaterialApplication One(int index, WorkingSheet? working)
     {
         var (offered, planting) = (plan.Model.Variables[index].Offered, plan.Model.Variables[index].PlantingIndex);
         var rate = plan.Solution.Amounts[index];
@@ -29,6 +29,7 @@ internal static class Spreading
         var served = plan.Model.Requirements.Where(r => r.AsksForSomething && r.Counts(planting) && offered.Analysis.Share(r.Nutrient) > 0).Select(r => r.Nutrient).ToList();
         if (working is not null)
         {
+            offers.WriteAnalysis(offered, phAfterLiming, working);
             Show(offered, rate, served, working);
         }
 
@@ -40,7 +41,7 @@ internal static class Spreading
             perBed,
             VolumeMeasures.For(offered.Material, perBed),
             Costs.Of(offered, perBed),
-            When(bed, need, offered, planting, served),
+            When(offered, planting, served),
             bed.Plantings[planting].Planted?.AddDays(-offered.WaitBeforeSowingDays),
             string.Join(", ", served.Select(n => n.Words())));
     }
@@ -54,7 +55,7 @@ internal static class Spreading
         }
     }
 
-    private static string When(Bed bed, BedNeed need, OfferedMaterial offered, int planting, List<Nutrient> served)
+    private string When(OfferedMaterial offered, int planting, List<Nutrient> served)
     {
         var crop = bed.Plantings[planting].Crop.Name;
         var when = offered.WaitBeforeSowingDays == 0

@@ -29,6 +29,7 @@ internal static class Models
                 new Requirement(Nutrient.TotalP2O5, null, null, hasCeiling ? Pounds(phosphateCeiling) : null, hasCeiling ? "phosphate" : null),
             ],
             [new Excess(Nutrient.K2O, Pounds(potash)), new Excess(Nutrient.TotalP2O5, Pounds(phosphate)), new Excess(Nutrient.S, Pounds(0))],
+            [],
             priced);
 
     private static Gen<(double? Price, double Most, (Nutrient, double)[] Shares)> Material(bool priced) =>

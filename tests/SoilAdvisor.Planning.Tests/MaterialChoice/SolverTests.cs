@@ -124,6 +124,7 @@ public class SolverTests
                 new Requirement(Nutrient.TotalP2O5, null, null, Models.Pounds(10), "above target"),
             ],
             [],
+            [],
             Priced: true);
         var solution = MaterialSolver.Solve(model);
         Assert.Equal(500, solution.Amounts[0].PoundsPerAcre, 1e-3);
@@ -147,5 +148,6 @@ public class SolverTests
         [.. offered.Select(o => new MaterialVariable(o, 0, o.LargestSingleRate))],
         [new Requirement(Nutrient.AvailableN, 0, Models.Pounds(floor), Models.Pounds(floor * 1.1), "high end")],
         [new Excess(Nutrient.S, default)],
+        [],
         priced);
 }
