@@ -41,7 +41,7 @@ public sealed class NeedLaws
                             Interlocked.Increment(ref compared);
                             return high.Value.Low <= low.Value.Low && high.Value.High <= low.Value.High;
                         },
-                        iter: 40,
+                        iter: 10,
                         print: x => $"{guideId}, {rateTableId}, {crop.Id} {nutrient}: {x.Item1} and {x.Item2} {scale.Unit}, CEC {x.Item3}, {x.Item4}");
                 }
             }
