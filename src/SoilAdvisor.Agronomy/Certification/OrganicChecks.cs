@@ -119,7 +119,7 @@ public static class OrganicChecks
         var bound = bed.Plantings.Skip(application.PlantingIndex).ToList();
         if (application.Offered.Material.Manure != ManureKind.Raw)
         {
-            yield return TreatmentRecord(application.Offered.Material, from, bound, rules);
+            yield return TreatmentRecord(application.Offered.Material, application.SpreadBy is null ? null : from, bound, rules);
             yield break;
         }
 
@@ -141,17 +141,19 @@ public static class OrganicChecks
         return rule.Finding(state, message, record, blocks: state == FindingState.Act || (planned && state == FindingState.NotDecidable));
     }
 
-    private static Finding TreatmentRecord(Material material, DateOnly spread, IEnumerable<Planting> bound, IReadOnlyDictionary<string, OrganicRule> rules)
+    private static Finding TreatmentRecord(Material material, DateOnly? spread, IEnumerable<Planting> bound, IReadOnlyDictionary<string, OrganicRule> rules)
     {
         var (rule, record) = material.Manure == ManureKind.Processed
             ? (rules.Named("processed-manure"), "maker's record of heat, moisture and pathogens")
             : (rules.Named("compost-process"), "mix sheet, temperature log and turning dates");
-        var open = bound.Where(p => RawManureInterval.IsMet(spread, p) != true).ToList();
+        var open = bound.Where(p => RawManureInterval.DaysFor(p) > 0 && (spread is not { } day || RawManureInterval.IsMet(day, p) != true)).ToList();
         return open.Count == 0
             ? rule.Finding(FindingState.Pass, $"{material.Name}: even without its records, counted as raw manure, the days to harvest are met. Keep the records all the same.", record)
             : rule.Finding(
                 FindingState.NotDecidable,
-                $"{material.Name} holds manure. With its records no waiting is asked; without them it counts as raw manure: {string.Join("; ", open.Select(p => $"{p.Crop.Name} not before {PlainNumber.Date(RawManureInterval.EarliestHarvest(spread, p))}"))}.",
+                $"{material.Name} holds manure. With its records no waiting is asked; without them it counts as raw manure: {string.Join("; ", open.Select(p => spread is { } day
+                    ? $"{p.Crop.Name} not before {PlainNumber.Date(RawManureInterval.EarliestHarvest(day, p))}"
+                    : $"{p.Crop.Name} not before {RawManureInterval.DaysFor(p)} days after it is worked in"))}.",
                 record);
     }
 

@@ -13,18 +13,20 @@ internal static class RuleBook
     public static OrganicRule Named(this IReadOnlyDictionary<string, OrganicRule> rules, string id) =>
         rules.TryGetValue(id, out var rule) ? rule : throw new KeyNotFoundException($"The organic rules table lacks the rule {id}.");
 
-    /// <summary>The rule whose section the material names; among several the one whose id speaks of the material.</summary>
+    /// <summary>
+    /// The rule whose section the material names. Among several: the one whose id speaks of the material, then the one named first, then
+    /// the narrowest. A material that names no section stands under the general line on natural or synthetic substances.
+    /// </summary>
     public static OrganicRule For(this IReadOnlyDictionary<string, OrganicRule> rules, Material material) => rules.Values
-        .Select(rule => (Rule: rule, Parts: Parts(rule.Section).Count(part => material.Rule.Contains(part, StringComparison.Ordinal)), All: Parts(rule.Section).Count()))
-        .Where(c => c.Parts > 0)
+        .SelectMany(rule => rule.Section.Split("; "), (rule, part) => (Rule: rule, Part: part, At: material.Rule.IndexOf(part, StringComparison.Ordinal)))
+        .Where(c => c.At >= 0)
         .OrderByDescending(c => Words(c.Rule.Id).Intersect(Words(material.Id)).Count())
-        .ThenByDescending(c => c.Parts == c.All)
-        .ThenBy(c => c.All)
+        .ThenBy(c => c.At)
+        .ThenByDescending(c => c.Part.Length)
+        .ThenBy(c => c.Rule.Section.Length)
         .Select(c => c.Rule)
         .FirstOrDefault()
-        ?? new OrganicRule("organic-status", "United States organic regulation (7 CFR part 205)", material.Rule, material.Name, material.Note ?? "", material.Source);
-
-    private static IEnumerable<string> Parts(string section) => section.Split("; ", StringSplitOptions.RemoveEmptyEntries);
+        ?? rules.Named(material.Status == OrganicStatus.Prohibited ? "synthetic-only-if-listed" : "nonsynthetic-unless-listed");
 
     private static string[] Words(string id) => id.Split('-');
 }

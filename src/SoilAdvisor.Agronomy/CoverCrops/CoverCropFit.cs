@@ -46,7 +46,7 @@ internal sealed record CoverCropFit(DateOnly Sow, DateOnly KillBy, CoverCropValu
             .Where(w => w.From <= w.To)
             .ToList();
         var longest = frostFree.Select(w => w.To.DayNumber - w.From.DayNumber).DefaultIfEmpty(0).Max();
-        var given = frost is { LastSpring: not null, FirstFall: not null } ? "" : " Frost dates not given were taken as 15 May and 30 September: give yours.";
+        var given = dates.SayAssumed();
         if (longest < needed)
         {
             return (null, new($"Frost kills it, and between frosts the gap leaves {longest} days; it needs {needed}.{given}", 0, days.Source));

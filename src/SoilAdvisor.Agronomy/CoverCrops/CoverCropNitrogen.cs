@@ -20,7 +20,7 @@ internal static class CoverCropNitrogen
     {
         if (cover.Family == "Poaceae")
         {
-            return new($"If grown and killed then: young grass gives a little nitrogen; past jointing it ties nitrogen up, down to {Range(LeastOfCereals, default, area)}.", PacificNorthwest);
+            return new($"If grown and killed then: young grass gives a little nitrogen; past jointing it ties nitrogen up: {Range(LeastOfCereals, default, area)}.", PacificNorthwest);
         }
 
         if (cover.Family == "Fabaceae" && Stand(cover) is { } stand)

@@ -13,6 +13,14 @@ public sealed record FrostDates(DateOnly? LastSpring, DateOnly? FirstFall)
 
     internal DateOnly FirstFallOf(int year) => In(year, FirstFall is { } d ? (d.Month, d.Day) : AssumedFirstFall);
 
+    internal string SayAssumed() => (LastSpring, FirstFall) switch
+    {
+        (null, null) => " Your frost dates were not given: 15 May and 30 September were taken.",
+        (null, _) => " Your last spring frost was not given: 15 May was taken.",
+        (_, null) => " Your first fall frost was not given: 30 September was taken.",
+        _ => "",
+    };
+
     private static DateOnly In(int year, (int Month, int Day) on) =>
         new(year, on.Month, Math.Min(on.Day, DateTime.DaysInMonth(year, on.Month)));
 }

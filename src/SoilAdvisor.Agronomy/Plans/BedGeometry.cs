@@ -1,3 +1,4 @@
+using System.Globalization;
 using SoilAdvisor.Agronomy.Quantities;
 using SoilAdvisor.Agronomy.Working;
 using UnitsNet;
@@ -74,7 +75,7 @@ public static class BedGeometry
             assumptions.Add(new Assumption("area-includes-path", "The stated area is taken as bed and path together.", Citation.OurJudgement));
         }
 
-        return Answer<BedGround>.Given(new BedGround(area, basis, area.Unit == AreaUnit.SquareFoot ? Shown(area) : $"{PlainNumber.Of((double)area.Value)} {Area.GetAbbreviation(area.Unit, System.Globalization.CultureInfo.InvariantCulture)} = {Shown(area)}", assumptions));
+        return Answer<BedGround>.Given(new BedGround(area, basis, area.Unit == AreaUnit.SquareFoot ? Shown(area) : $"{PlainNumber.Of(area.Value)} {Area.GetAbbreviation(area.Unit, CultureInfo.InvariantCulture)} = {Shown(area)}", assumptions));
     }
 
     private static List<Assumption> Assumptions(SpreadBasis? said, SpreadBasis basis)
@@ -94,7 +95,7 @@ public static class BedGeometry
 
     private static string Shown(Area area) => $"{PlainNumber.Of(area.SquareFeet)} sq ft";
 
-    private static string Shown(Length length) => $"{PlainNumber.Of((double)length.Value)} {Length.GetAbbreviation(length.Unit, System.Globalization.CultureInfo.InvariantCulture)}";
+    private static string Shown(Length length) => $"{PlainNumber.Of(length.Value)} {Length.GetAbbreviation(length.Unit, CultureInfo.InvariantCulture)}";
 
     private static Answer<BedGround> Refuse(string code, string message, string suggestion) => Answer<BedGround>.Refused(code, message, suggestion);
 }

@@ -35,13 +35,14 @@ public static class VolumeMeasures
         }
 
         var densities = published.Select(v => Of(v).KilogramsPerCubicMeter).ToList();
-        if (densities.Max() > densities.Min() * MostDisagreement)
+        // Unit conversion may leave a last bit above the limit.
+        if (densities.Max() > densities.Min() * MostDisagreement * (1 + 1e-9))
         {
             return null;
         }
 
-        var liters = Volume.FromCubicMeters(mass.Kilograms / densities[0]);
-        var (value, unit) = Sized(liters, published[0].Unit == "lb/gal");
+        var volume = Volume.FromCubicMeters(mass.Kilograms / densities[0]);
+        var (value, unit) = Sized(volume, published[0].Unit == "lb/gal");
         return new VolumeMeasure(value, unit, published[0].Source);
     }
 
