@@ -87,7 +87,8 @@ public static class MicronutrientGuard
         var product = guarded.Nutrient == PlantNutrient.B ? MaterialFormulas.BoronProduct : MaterialFormulas.MaterialForNutrient;
         var rate = product.Of((lowest.Rate.Low, share), working, Origin.From(lowest.Source), Origin.From(content.Source));
         var largest = carrier.ValueOf("largest-single-rate") is { Value: { } most } ? MassPerArea.FromPoundsPerAcre((double)most) : (MassPerArea?)null;
-        var capped = largest is { } limit && rate > limit;
+        // A rate that equals the limit but for the last bit of a double is not above it.
+        var capped = largest is { } limit && rate > limit * (1 + 1e-9);
         var spread = capped ? largest!.Value : rate;
         var weighed = AreaFormulas.RatePerBed.Of((spread, bed.Area), working, Origin.Line(working?.LastLine ?? 0), Origin.Given(bed.AreaShown));
         var cap = capped ? $" That is more than the largest single rate held for {carrier.Name}, so the smaller one is given: do not add to it." : "";
