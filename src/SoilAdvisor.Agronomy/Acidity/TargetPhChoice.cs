@@ -65,14 +65,14 @@ public static class TargetPhChoice
                 chosen.Source));
         }
 
-        if (chosen == lowest && highest.Value >= AcidLovingBelow)
+        if (chosen.Value < highest.Value && highest.Value >= AcidLovingBelow)
         {
             assumptions.Add(new Assumption(
                 "target-ph-conflict",
                 Invariant($"{lowest.Crop.Name} needs acid soil (pH {lowest.Value}) and {highest.Crop.Name} wants pH {highest.Value}. The bed is limed to {lowest.Value} only; give {highest.Crop.Name} another bed."),
                 lowest.Source));
         }
-        else if (lowest.Value < highest.Value)
+        else if (lowest.Value < chosen.Value)
         {
             assumptions.Add(new Assumption(
                 "target-ph-highest",
