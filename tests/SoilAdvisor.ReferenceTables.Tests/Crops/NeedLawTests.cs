@@ -4,6 +4,7 @@ using SoilAdvisor.Agronomy.Quantities;
 using SoilAdvisor.Agronomy.Ratings;
 using SoilAdvisor.Agronomy.SoilTests;
 using SoilAdvisor.Agronomy.Working;
+using LabReading = SoilAdvisor.Agronomy.SoilTests.Reading;
 
 namespace SoilAdvisor.ReferenceTables.Tests.Crops;
 
@@ -116,7 +117,7 @@ public sealed class NeedLawTests
         }
 
         var method = new Method(scale.Method.Extractant, scale.Method.Detection == ScaleDetection.Colorimetric ? Detection.Colorimetric : Detection.Icp, scale.Method.Procedure, Basis.Element);
-        var reading = new Reading(analyte, Amount.Measured(value), scale.Unit, method, "test");
+        var reading = new LabReading(analyte, Amount.Measured(value), scale.Unit, method, "test");
         var test = new SoilTest("s", null, null, null, soil, null, null, [reading, Cec], []);
         var rating = guide.Rate(test, reading, new RatingContext(scale.CropGroup, soil, scale.Subregion, null));
         return NeedCalculation.For(test, guide, Tables.RateTables, rating.IsGiven ? [rating.Value] : [], [Plant(crop)], [], Tables.CoverCrops, null);
@@ -124,12 +125,12 @@ public sealed class NeedLawTests
 
     private static SoilTest Acid(LimeMethod method, decimal ph, decimal buffer) => new("s", null, null, null, null, null, null,
     [
-        new Reading(Analyte.Ph, Amount.Measured(ph), ReportingUnit.PhUnits, Method.By(Procedure.PhWater11), "test"),
-        new Reading(Analyte.BufferPh, Amount.Measured(buffer), ReportingUnit.PhUnits, Method.By(method.Buffer), "test"),
-        new Reading(Analyte.Acidity, Amount.Measured(5), ReportingUnit.MilliequivalentsPer100Grams, default, "test"),
+        new LabReading(Analyte.Ph, Amount.Measured(ph), ReportingUnit.PhUnits, Method.By(Procedure.PhWater11), "test"),
+        new LabReading(Analyte.BufferPh, Amount.Measured(buffer), ReportingUnit.PhUnits, Method.By(method.Buffer), "test"),
+        new LabReading(Analyte.Acidity, Amount.Measured(5), ReportingUnit.MilliequivalentsPer100Grams, default, "test"),
     ], []);
 
-    private static Reading Cec { get; } = new(Analyte.CationExchangeCapacity, Amount.Measured(8), ReportingUnit.MilliequivalentsPer100Grams, Method.By(Procedure.Summation), "test");
+    private static LabReading Cec { get; } = new(Analyte.CationExchangeCapacity, Amount.Measured(8), ReportingUnit.MilliequivalentsPer100Grams, Method.By(Procedure.Summation), "test");
 
     private static Planting Plant(Crop crop) => new(crop, null, null, null, null, null);
 
