@@ -109,11 +109,11 @@ internal sealed class HtmlWriter(SourceList sources)
             html.Append("<tr>");
             for (var i = 0; i < row.Cells.Count; i++)
             {
-                var content = string.Join("<br>", row.Cells[i].Split('\n').Select(Unbroken));
-                Cell(table.Columns[i], i == table.KeyColumn && content.Length > 0 ? $"<strong>{content}</strong>" : content);
+                var content = string.Join("<br>", row.Cells[i].Lines.Select(Unbroken));
+                Column(table.Columns[i], i == table.KeyColumn && content.Length > 0 ? $"<strong>{content}</strong>" : content);
             }
 
-            Cell(SourcedTable.SourceColumn, string.Concat(row.Sources.Select(Mark)));
+            Column(SourcedTable.SourceColumn, string.Concat(row.Sources.Select(Mark)));
             html.Append("</tr>\n");
         }
 
@@ -121,13 +121,10 @@ internal sealed class HtmlWriter(SourceList sources)
     }
 
     // An amount and its unit stay on one line.
-    private static string Unbroken(string line)
-    {
-        var encoded = Encode(line);
-        return line.Length <= LongestAmount && line.Any(char.IsAsciiDigit) ? $"<span class=\"amount\">{encoded}</span>" : encoded;
-    }
+    private static string Unbroken(string line) =>
+        Encode(line.Length <= LongestAmount && line.Any(char.IsAsciiDigit) ? line.Replace(' ', '\u00A0') : line);
 
-    private void Cell(string column, string content) =>
+    private void Column(string column, string content) =>
         html.Append(CultureInfo.InvariantCulture, $"<td data-column=\"{Encode(column)}\"{(content.Length == 0 ? " class=\"empty\"" : "")}><span>{content}</span></td>");
 
     private void Sources()

@@ -76,15 +76,15 @@ internal sealed class MarkdownWriter(SourceList sources)
         TableRow(Enumerable.Repeat("---", table.Columns.Count + 1));
         foreach (var row in table.Rows)
         {
-            TableRow([.. row.Cells.Select((c, i) => Cell(c, i == table.KeyColumn)), string.Concat(row.Sources.Select(sources.Mark))]);
+            TableRow([.. row.Cells.Select((c, i) => Text(c, i == table.KeyColumn)), string.Concat(row.Sources.Select(sources.Mark))]);
         }
 
         text.Append('\n');
     }
 
-    private static string Cell(string content, bool isKey)
+    private static string Text(Cell cell, bool isKey)
     {
-        var escaped = string.Join("; ", content.Split('\n').Select(MarkdownText.Escape));
+        var escaped = string.Join("; ", cell.Lines.Select(MarkdownText.Escape));
         return isKey && escaped.Length > 0 ? $"**{escaped}**" : escaped;
     }
 

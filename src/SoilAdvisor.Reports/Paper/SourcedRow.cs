@@ -5,7 +5,7 @@ namespace SoilAdvisor.Reports.Paper;
 /// <summary>One row of a table. It cannot be made without a source.</summary>
 internal sealed record SourcedRow
 {
-    public SourcedRow(IReadOnlyList<string> cells, IEnumerable<Citation> sources)
+    public SourcedRow(IReadOnlyList<Cell> cells, IEnumerable<Citation> sources)
     {
         Cells = cells;
         Sources = [.. sources.Distinct()];
@@ -15,8 +15,8 @@ internal sealed record SourcedRow
         }
     }
 
-    /// <summary>One text a column; a line feed starts a new line inside the cell.</summary>
-    public IReadOnlyList<string> Cells { get; }
+    /// <summary>One cell a column.</summary>
+    public IReadOnlyList<Cell> Cells { get; }
 
     /// <summary>Where its numbers stand.</summary>
     public IReadOnlyList<Citation> Sources { get; }

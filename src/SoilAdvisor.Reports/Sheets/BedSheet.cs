@@ -87,28 +87,28 @@ internal static class BedSheet
         yield return new SourcedTable(
             ["Crop", "Nutrient", "Advised on the ground spread", "Read with", "How to give it"],
             [.. bed.Need.Needs.Select(n => new SourcedRow(
-                [CropName(bed, n.PlantingIndex, n.Crop), Named(n), measures.BothRanges(n.Rate.Low, n.Rate.High), ReadWith(n), HowToGive(n, measures)],
+                [CropName(bed, n.PlantingIndex, n.Crop), Named(n), Cell.Of(measures.BothRanges(n.Rate.Low, n.Rate.High)), ReadWith(n), HowToGive(n, measures)],
                 [n.Source, .. n.Splits.Select(s => s.Source)]))]);
     }
 
-    private static string Named(NutrientNeed need) =>
-        need.Nutrient.Balanced() is null ? TradeWords.Of(need.Nutrient) + "\nnot part of the material plan: see the findings" : TradeWords.Of(need.Nutrient);
+    private static Cell Named(NutrientNeed need) =>
+        need.Nutrient.Balanced() is null ? Cell.Of(TradeWords.Of(need.Nutrient), "not part of the material plan: see the findings") : TradeWords.Of(need.Nutrient);
 
-    private static string ReadWith(NutrientNeed need)
+    private static Cell ReadWith(NutrientNeed need)
     {
         var read = need.Class is { } found
             ? $"{need.RateTable}, class {found}" + (need.Standing is { } standing ? $" ({TradeWords.Of(standing)})" : "")
             : $"{need.RateTable}, the same for every class";
-        return need.Condition is { } condition ? $"{read}\n{condition}" : read;
+        return need.Condition is { } condition ? Cell.Of(read, condition) : read;
     }
 
-    private static string HowToGive(NutrientNeed need, Measures measures)
+    private static Cell HowToGive(NutrientNeed need, Measures measures)
     {
         var parts = need.Splits.OrderBy(s => s.Order).Select(s => s.Rate is { } rate ? $"{measures.Range(rate.Low, rate.High)}: {s.When}" : s.When)
             .Concat(need.Removal is { } removal ? [$"the harvest takes away {measures.Rate(removal)}"] : [])
             .Concat(need.Alternatives.Select(a => $"otherwise: {a}"))
             .ToList();
-        return parts.Count == 0 ? "no split printed" : string.Join("\n", parts);
+        return parts.Count == 0 ? "no split printed" : Cell.Of(parts);
     }
 
     private static IEnumerable<Block> Credits(BedPlan bed, Measures measures)
@@ -142,7 +142,7 @@ internal static class BedSheet
                     b.Floor is { } floor ? measures.Rate(floor) : "no need",
                     measures.Rate(b.Supplied),
                     measures.Rate(b.SuppliedHigh),
-                    b.Ceiling is { } ceiling ? measures.Rate(ceiling) + (b.CeilingReason is { } reason ? "\n" + reason : "") : "no limit set",
+                    b.Ceiling is { } ceiling ? Cell.Of([measures.Rate(ceiling), .. b.CeilingReason is { } reason ? [reason] : Array.Empty<string>()]) : "no limit set",
                 ],
                 [Citation.OurArithmetic, .. bed.Need.Needs.Where(n => n.Nutrient.Balanced() == b.Nutrient).Select(n => n.Source)]))]);
         if (bed.Shortfalls.Count > 0)

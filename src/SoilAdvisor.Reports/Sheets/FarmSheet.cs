@@ -72,10 +72,10 @@ internal static class FarmSheet
             .. steps.Select(s => new SourcedRow(
                 [
                     s.Order.ToString(CultureInfo.InvariantCulture),
-                    s.Material.Name + "\n" + s.Purpose,
+                    Cell.Of(s.Material.Name, s.Purpose),
                     measures.Weight(s.Weight),
                     measures.Scoop(s.Volume),
-                    measures.SpreadRate(s.Rate),
+                    Cell.Of(measures.SpreadRate(s.Rate)),
                     When(s),
                     Measures.Cost(s.Cost),
                 ],
@@ -83,5 +83,5 @@ internal static class FarmSheet
         ],
         KeyColumn: 2);
 
-    private static string When(SpreadingStep step) => step.SpreadBy is { } day ? $"{step.When}\nby {Measures.Day(day)}" : step.When;
+    private static Cell When(SpreadingStep step) => step.SpreadBy is { } day ? Cell.Of(step.When, $"by {Measures.Day(day)}") : step.When;
 }

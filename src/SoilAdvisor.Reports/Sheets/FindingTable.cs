@@ -15,7 +15,7 @@ internal static class FindingTable
                 .ThenBy(f => f.State switch { FindingState.Act => 0, FindingState.NotDecidable => 1, _ => 2 })
                 .Select(f => new SourcedRow(
                     [
-                        f.Blocks ? TradeWords.Of(f.State) + "\nDo not carry out the plan as it stands." : TradeWords.Of(f.State),
+                        f.Blocks ? Cell.Of(TradeWords.Of(f.State), "Do not carry out the plan as it stands.") : TradeWords.Of(f.State),
                         $"{f.Standard} {f.Section}",
                         TradeWords.Sentence(f.Message),
                         f.Record ?? "none asked for",

@@ -59,12 +59,12 @@ internal static class LimeSection
 
     private static SourcedRow Stone(LimeChoice choice, bool used, LimeRequirement requirement, Measures measures) => new(
         [
-            used ? choice.Offered.Material.Name + "\nused in this plan" : choice.Offered.Material.Name,
-            measures.SpreadRate(choice.Rate),
-            choice.PerBed is { } mass ? measures.Weight(mass) + "\n" + measures.Scoop(choice.Volume) : measures.Scoop(choice.Volume),
-            string.Join("\n", choice.Doses.Select((d, i) => string.Create(CultureInfo.InvariantCulture, $"{i + 1}: {measures.Rate(d)}"))),
+            used ? Cell.Of(choice.Offered.Material.Name, "used in this plan") : choice.Offered.Material.Name,
+            Cell.Of(measures.SpreadRate(choice.Rate)),
+            choice.PerBed is { } mass ? Cell.Of(measures.Weight(mass), measures.Scoop(choice.Volume)) : measures.Scoop(choice.Volume),
+            Cell.Of([.. choice.Doses.Select((d, i) => string.Create(CultureInfo.InvariantCulture, $"{i + 1}: {measures.Rate(d)}"))]),
             Measures.Cost(choice.Cost),
-            string.Join("\n", choice.Reasons),
+            Cell.Of(choice.Reasons),
         ],
         [requirement.Source, .. Citations.Of(choice.Offered), .. choice.Volume is { } volume ? new[] { volume.Source } : Array.Empty<Citation>()]);
 }

@@ -15,12 +15,12 @@ internal sealed class Measures(ReportUnits units)
     public string Weight(Mass mass) => units == ReportUnits.Us ? PoundsAndOunces(mass) : KilogramsOrGrams(mass);
 
     // The three rates that the contract promises, the reader's own system first.
-    public string SpreadRate(MassPerArea rate)
+    public IReadOnlyList<string> SpreadRate(MassPerArea rate)
     {
         var acre = Figure.Short(rate.PoundsPerAcre) + " lb/acre";
         var hectare = Figure.Short(rate.KilogramsPerHectare) + " kg/ha";
         var small = Figure.Short(rate.PoundsPer1000SquareFeet) + " lb/1000 sq ft";
-        return units == ReportUnits.Us ? $"{acre}\n{hectare}\n{small}" : $"{hectare}\n{acre}\n{small}";
+        return units == ReportUnits.Us ? [acre, hectare, small] : [hectare, acre, small];
     }
 
     public string Rate(MassPerArea rate) => Figure.Printed(Number(rate)) + " " + RateUnit;
@@ -29,10 +29,10 @@ internal sealed class Measures(ReportUnits units)
         low == high ? Rate(low) : $"{Figure.Printed(Number(low))} to {Rate(high)}";
 
     // What a guide prints is quoted in both systems, so that neither reader has to trust a conversion they cannot see.
-    public string BothRanges(MassPerArea low, MassPerArea high)
+    public IReadOnlyList<string> BothRanges(MassPerArea low, MassPerArea high)
     {
         var other = new Measures(units == ReportUnits.Us ? ReportUnits.Metric : ReportUnits.Us);
-        return $"{Range(low, high)}\n{other.Range(low, high)}";
+        return [Range(low, high), other.Range(low, high)];
     }
 
     public string Ground(Area area) => units == ReportUnits.Us
