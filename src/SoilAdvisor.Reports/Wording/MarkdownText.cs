@@ -54,13 +54,13 @@ internal static class MarkdownText
         return longest;
     }
 
-    // "< 5" stays readable: a tag needs a letter or a mark right behind its bracket.
+    // "< 5" stays readable: a tag needs a letter or a mark right behind its bracket, a character reference needs its semicolon.
     private static bool NeedsEscape(string text, int at) => text[at] switch
     {
         '\\' or '`' or '*' or '[' or ']' or '|' or '~' => true,
         '_' => at == 0 || at == text.Length - 1 || !char.IsLetterOrDigit(text[at - 1]) || !char.IsLetterOrDigit(text[at + 1]),
         '<' => at + 1 < text.Length && (char.IsLetter(text[at + 1]) || text[at + 1] is '/' or '!' or '?'),
-        '&' => at + 1 < text.Length && (char.IsLetter(text[at + 1]) || text[at + 1] == '#'),
+        '&' => text.IndexOf(';', at) > at + 1,
         _ => false,
     };
 }

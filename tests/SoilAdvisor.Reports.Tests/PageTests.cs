@@ -1,0 +1,95 @@
+using System.Text.RegularExpressions;
+using SoilAdvisor.Agronomy.Working;
+
+namespace SoilAdvisor.Reports.Tests;
+
+public sealed partial class PageTests
+{
+    private static readonly string Html = HtmlReport.Write(InventedPlan.Plan(), InventedPlan.Bibliography);
+    private static readonly string Markdown = MarkdownReport.Write(InventedPlan.Plan(), InventedPlan.Bibliography);
+
+    [Fact]
+    public void The_page_loads_nothing_and_runs_nothing()
+    {
+        Assert.DoesNotMatch("(?i)<script|<link|<img|<iframe|@import|url\\(|\\son\\w+=", Html);
+        Assert.Contains("default-src 'none'", Html);
+    }
+
+    [Fact]
+    public void The_page_needs_no_colour()
+    {
+        var colours = Colour().Matches(Html).Select(m => m.Groups[1].Value).Distinct().ToList();
+
+        Assert.NotEmpty(colours);
+        Assert.All(colours, c => Assert.InRange(Spread(c), 0, 32));
+    }
+
+    [Fact]
+    public void Working_is_folded_and_closed_until_a_reader_asks()
+    {
+        Assert.Contains("<details>\n<summary>Bed 1A: phosphate</summary>", Html);
+        Assert.DoesNotContain("<details open", Html);
+    }
+
+    [Fact]
+    public void The_farm_sheet_comes_before_the_beds_and_the_sources_last()
+    {
+        string[] order = ["# Soil plan: ", "## Farm sheet", "### What to buy", "### What to spread, bed by bed", "## The beds", "### Bed 1A\n\n**Spread", "#### What the soil test says", "#### What the crops need", "#### What is already coming", "#### Lime", "#### Need and supply", "#### Cover crops", "#### Organic findings", "#### Take care", "#### Warnings", "#### No answer", "#### Taken as true", "#### Working", "## Who decides", "## Sources"];
+        var places = order.Select(o => Markdown.IndexOf(o, StringComparison.Ordinal)).ToList();
+
+        Assert.DoesNotContain(-1, places);
+        Assert.Equal(places.Order(), places);
+    }
+
+    [Fact]
+    public void What_holds_for_every_bed_is_said_once()
+    {
+        Assert.Single(Regex.Matches(Markdown, "Only the bed top is spread"));
+        Assert.Single(Regex.Matches(MarkdownReport.Write(InventedPlan.WithBeds("one", InventedPlan.QuietBed("1")), InventedPlan.Bibliography), "Only the bed top is spread"));
+    }
+
+    [Fact]
+    public void A_refusal_says_what_to_do_once_although_two_steps_report_it() =>
+        Assert.Single(Regex.Matches(Markdown, @"No rate table for potash may be read with this guide\. \[\d+\] \*\*What to do:\*\* Choose the guide"));
+
+    [Fact]
+    public void A_finding_that_stops_the_plan_comes_first() =>
+        Assert.True(Markdown.IndexOf("Do not carry out the plan", StringComparison.Ordinal) < Markdown.IndexOf("| Pass |", StringComparison.Ordinal));
+
+    [Fact]
+    public void A_cover_crop_is_never_said_to_add_phosphorus() =>
+        Assert.Contains("A cover crop moves phosphorus within the soil and hands it on; it adds none.", Markdown);
+
+    [Fact]
+    public void Boron_is_shown_as_need_and_kept_out_of_the_material_plan() =>
+        Assert.Contains("boron (B); not part of the material plan: see the findings", Markdown);
+
+    [Fact]
+    public void The_reader_is_told_who_decides()
+    {
+        Assert.Contains("Local and state nutrient, manure and water law comes first.", Markdown);
+        Assert.Contains("Your certifier decides", Markdown);
+    }
+
+    [Fact]
+    public void The_same_plan_gives_the_same_text() =>
+        Assert.Equal(Html, HtmlReport.Write(InventedPlan.Plan(), InventedPlan.Bibliography));
+
+    [Fact]
+    public void Without_working_there_is_no_heading_for_it()
+    {
+        var bed = InventedPlan.FullBed("1") with { Working = [] };
+
+        Assert.DoesNotContain("Working", MarkdownReport.Write(InventedPlan.WithBeds("one", bed), new Dictionary<string, Source>()));
+    }
+
+    private static int Spread(string hex)
+    {
+        var full = hex.Length == 3 ? string.Concat(hex.Select(c => $"{c}{c}")) : hex;
+        var parts = Enumerable.Range(0, 3).Select(i => Convert.ToInt32(full.Substring(i * 2, 2), 16)).ToList();
+        return parts.Max() - parts.Min();
+    }
+
+    [GeneratedRegex("#([0-9a-f]{6}|[0-9a-f]{3})\\b(?=[;\\s}])")]
+    private static partial Regex Colour();
+}
