@@ -86,7 +86,7 @@ internal static class ClassRates
     // An empty list: the table prints a rate, and its condition is not met.
     private static Answer<IReadOnlyList<RateRow>> RowsFor(NeedRequest request, RateTable table, RatePair pair, Rating? rating, Crop crop, PlantNutrient nutrient, Analyte analyte)
     {
-        var ofCrop = table.Rates.Where(r => r.Crop == crop.Id && r.Nutrient == nutrient).ToList();
+        var ofCrop = request.RowsOf(table, crop).Where(r => r.Nutrient == nutrient).ToList();
         if (ofCrop.Count == 0)
         {
             return Answer<IReadOnlyList<RateRow>>.Refused(NotInTable(request, table, crop, nutrient));
@@ -142,7 +142,7 @@ internal static class ClassRates
     private static Refusal NotInTable(NeedRequest request, RateTable table, Crop crop, PlantNutrient nutrient)
     {
         var others = request.RateTables
-            .Where(t => t.Pairs.Count > 0 && (t.Kind == RateTableKind.BuildUpAndMaintenance ? crop.Removals.Count > 0 : t.Rates.Any(r => r.Crop == crop.Id && r.Nutrient == nutrient)))
+            .Where(t => t.Pairs.Count > 0 && request.Holds(t, crop, nutrient))
             .Select(t => $"{t.Id} (read with {string.Join(" or ", t.Pairs.Select(p => p.Guide))})")
             .ToList();
         return new(

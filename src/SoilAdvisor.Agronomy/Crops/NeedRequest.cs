@@ -1,3 +1,4 @@
+using SoilAdvisor.Agronomy.Quantities;
 using SoilAdvisor.Agronomy.Ratings;
 using SoilAdvisor.Agronomy.SoilTests;
 using SoilAdvisor.Agronomy.Working;
@@ -13,6 +14,7 @@ internal sealed class NeedRequest(
     IReadOnlyList<Planting> plantings)
 {
     private readonly List<Assumption> assumptions = [];
+    private readonly Dictionary<(string Table, string Crop), IReadOnlyList<RateRow>> rowsOfCrop = [];
 
     public SoilTest Test => test;
 
@@ -46,6 +48,23 @@ internal sealed class NeedRequest(
     public void Assume(string code, string text, Citation source) => Assume(new Assumption(code, text, source));
 
     public void Refuse(string pointer, Refusal refusal) => Refused.Add((pointer, refusal));
+
+    /// <summary>A table's rows for one crop, found once: a bed asks for a dozen nutrients.</summary>
+    public IReadOnlyList<RateRow> RowsOf(RateTable table, Crop crop)
+    {
+        if (!rowsOfCrop.TryGetValue((table.Id, crop.Id), out var rows))
+        {
+            rows = [.. table.Rates.Where(r => r.Crop == crop.Id)];
+            rowsOfCrop.Add((table.Id, crop.Id), rows);
+        }
+
+        return rows;
+    }
+
+    /// <summary>Whether a table can say anything of a nutrient for a crop.</summary>
+    public bool Holds(RateTable table, Crop crop, PlantNutrient nutrient) => table.Kind == RateTableKind.BuildUpAndMaintenance
+        ? crop.Removals.Count > 0
+        : RowsOf(table, crop).Any(r => r.Nutrient == nutrient);
 
     public bool Fits(RateRow row) => row.SoilGroups.Count == 0 || (test.SoilGroup is { } soil && row.SoilGroups.Contains(soil));
 }

@@ -49,14 +49,12 @@ internal static class RatesByTest
 
     // Of several tables paired with the guide, the one that holds most of the bed's crops; the first in order where they tie.
     private static RateTable TableFor(NeedRequest request, PlantNutrient nutrient) =>
-        request.Paired.MaxBy(t => t.Kind == RateTableKind.BuildUpAndMaintenance
-            ? request.Plantings.Count(p => p.Crop.Removals.Count > 0)
-            : request.Plantings.Count(p => t.Rates.Any(r => r.Crop == p.Crop.Id && r.Nutrient == nutrient)))!;
+        request.Paired.MaxBy(t => request.Plantings.Count(p => request.Holds(t, p.Crop, nutrient)))!;
 
     private static Refusal NoPair(NeedRequest request, PlantNutrient nutrient)
     {
         var pairs = request.RateTables
-            .Where(t => t.Pairs.Count > 0 && request.Plantings.Any(p => Holds(t, p.Crop, nutrient)))
+            .Where(t => t.Pairs.Count > 0 && request.Plantings.Any(p => request.Holds(t, p.Crop, nutrient)))
             .Select(t => $"{t.Id} with the guide {string.Join(" or ", t.Pairs.Select(p => p.Guide))}")
             .ToList();
         return new(
@@ -66,8 +64,4 @@ internal static class RatesByTest
                 ? $"Choose a guide that covers your extractant and has a table for these crops: {string.Join("; ", pairs)}."
                 : "No table here holds these crops. Use your state's vegetable guide.");
     }
-
-    private static bool Holds(RateTable table, Crop crop, PlantNutrient nutrient) => table.Kind == RateTableKind.BuildUpAndMaintenance
-        ? crop.Removals.Count > 0
-        : table.Rates.Any(r => r.Crop == crop.Id && r.Nutrient == nutrient);
 }

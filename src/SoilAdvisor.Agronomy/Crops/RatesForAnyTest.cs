@@ -14,10 +14,11 @@ internal static class RatesForAnyTest
     /// <summary>Adds them and returns the table that advises the first crop's nitrogen; null when none does.</summary>
     public static RateTable? AddTo(NeedRequest request, WorkingSheet? working)
     {
+        var tables = InOrder(request);
         RateTable? nitrogenTable = null;
         for (var i = 0; i < request.Plantings.Count; i++)
         {
-            var table = Add(request, i, PlantNutrient.N, working);
+            var table = Add(request, tables, i, PlantNutrient.N, working);
             nitrogenTable ??= table;
             if (table is null)
             {
@@ -26,19 +27,19 @@ internal static class RatesForAnyTest
 
             foreach (var nutrient in Micronutrients)
             {
-                Add(request, i, nutrient, working);
+                Add(request, tables, i, nutrient, working);
             }
         }
 
         return nitrogenTable;
     }
 
-    private static RateTable? Add(NeedRequest request, int planting, PlantNutrient nutrient, WorkingSheet? working)
+    private static RateTable? Add(NeedRequest request, IReadOnlyList<RateTable> tables, int planting, PlantNutrient nutrient, WorkingSheet? working)
     {
         var crop = request.Plantings[planting].Crop;
-        foreach (var table in InOrder(request))
+        foreach (var table in tables)
         {
-            var rows = table.Rates.Where(r => r.Crop == crop.Id && r.Nutrient == nutrient && r.Class == AllClasses && request.Fits(r)).ToList();
+            var rows = request.RowsOf(table, crop).Where(r => r.Nutrient == nutrient && r.Class == AllClasses && request.Fits(r)).ToList();
             if (rows.Count == 0)
             {
                 continue;
@@ -81,10 +82,12 @@ internal static class RatesForAnyTest
     }
 
     // The guide's own tables, then those of its region, then those of its country, then any.
-    private static IEnumerable<RateTable> InOrder(NeedRequest request) =>
-        request.RateTables
+    private static List<RateTable> InOrder(NeedRequest request) =>
+    [
+        .. request.RateTables
             .Where(t => t.Kind == RateTableKind.ClassTable)
-            .OrderBy(t => t.PairWith(request.Guide.Id) is not null ? 0 : SharesRegion(request, t) ? 1 : SharesCountry(request, t) ? 2 : 3);
+            .OrderBy(t => t.PairWith(request.Guide.Id) is not null ? 0 : SharesRegion(request, t) ? 1 : SharesCountry(request, t) ? 2 : 3),
+    ];
 
     private static bool IsOfGuide(NeedRequest request, RateTable table) => table.PairWith(request.Guide.Id) is not null || SharesRegion(request, table);
 
@@ -97,7 +100,7 @@ internal static class RatesForAnyTest
 
     private static Refusal NoNitrogenRate(NeedRequest request, Crop crop)
     {
-        var otherSoil = request.RateTables.Where(t => t.Rates.Any(r => r.Crop == crop.Id && r.Nutrient == PlantNutrient.N)).Select(t => t.Id).ToList();
+        var otherSoil = request.RateTables.Where(t => request.RowsOf(t, crop).Any(r => r.Nutrient == PlantNutrient.N)).Select(t => t.Id).ToList();
         return otherSoil.Count > 0
             ? new("texture-needed", $"{crop.Name}: the nitrogen rates of {string.Join(", ", otherSoil)} depend on the soil.", "Give the texture of the soil test, one the table prints a rate for.")
             : new("crop-not-in-rate-table", $"{crop.Name}: no rate table here holds a nitrogen rate.", "Take the rate from your state's vegetable guide, or add that guide's table. A rate is not borrowed from another crop.");

@@ -25,9 +25,10 @@ public sealed class NeedLawTests
     {
         var guide = Tables.Guides[guideId];
         var compared = 0;
-        foreach (var crop in Tables.Crops.Values)
+        var tables = Tables.RateTables.Values.Where(t => t.PairWith(guideId) is not null).ToList();
+        foreach (var crop in Tables.Crops.Values.Where(c => tables.Any(t => t.Parameters.Count > 0 ? c.Removals.Count > 0 : t.Rates.Any(r => r.Crop == c.Id))))
         {
-            foreach (SoilGroup? soil in new SoilGroup?[] { null, SoilGroup.Sand, SoilGroup.Loam, SoilGroup.Clay })
+            foreach (SoilGroup? soil in new SoilGroup?[] { null, SoilGroup.Sand, SoilGroup.Clay })
             {
                 foreach (var (analyte, nutrient) in Tested)
                 {
@@ -91,7 +92,7 @@ public sealed class NeedLawTests
     {
         NutrientNeed? poorer = null;
         var compared = 0;
-        foreach (var value in Steps(0, 600, 6))
+        foreach (var value in AroundLimits(guide, analyte))
         {
             var need = NeedOf(guide, crop, soil, analyte, value).Needs.FirstOrDefault(n => n.Nutrient == nutrient);
             if (need is not null && poorer is not null)
@@ -122,6 +123,16 @@ public sealed class NeedLawTests
         var rating = guide.Rate(test, reading, new RatingContext(scale.CropGroup, soil, scale.Subregion, null));
         return NeedCalculation.For(test, guide, Tables.RateTables, rating.IsGiven ? [rating.Value] : [], [Plant(crop)], [], Tables.CoverCrops, null);
     }
+
+    // Just below, on and just above each limit of the guide, and a step between: a rate changes nowhere else.
+    private static IEnumerable<decimal> AroundLimits(Guide guide, Analyte analyte) => guide.Scales
+        .Where(s => s.Analyte == analyte)
+        .Take(1)
+        .SelectMany(s => Enumerable.Range(0, s.Classes.Count).Select(i => s.UpperOf(i, 8)).OfType<decimal>())
+        .SelectMany(limit => new[] { limit / 2, limit - 0.01m, limit, limit + 0.51m })
+        .Append(0)
+        .Append(2000)
+        .Order();
 
     private static SoilTest Acid(LimeMethod method, decimal ph, decimal buffer) => new("s", null, null, null, null, null, null,
     [
