@@ -12,7 +12,7 @@ internal sealed class NumberRangeCheck : ITableCheck
         where (cell.Declared.Min is not null || cell.Declared.Max is not null) && cell.Text is not null
         let number = cell.Row.Number(cell.Column)
         where number < cell.Declared.Min || number > cell.Declared.Max
-        select cell.Fault(Code, $"{cell.Text} lies outside {Limits(cell.Declared)}.");
+        select cell.Fault(Code, $"{cell.Text} is out of range: {Limits(cell.Declared)}.");
 
     private static string Limits(ColumnSpecification column) => string.Create(
         CultureInfo.InvariantCulture,

@@ -6,8 +6,8 @@ namespace SoilAdvisor.ReferenceTables.Checks;
 /// <summary>Every source of a bibliography is used by a table or by the program itself.</summary>
 internal sealed class SourceUsedCheck : ITableCheck
 {
-    private static readonly string[] OfTheProgram =
-        [.. new[] { Citation.OurArithmetic, Citation.OurJudgement, Citation.CommonPractice, Citation.UnitDefinitions, Citation.AtomicMasses }.Select(c => c.SourceId)];
+    // Every folder keeps these: assumptions and formulas cite them whatever the tables hold.
+    private static readonly Citation[] OfTheProgram = [Citation.OurArithmetic, Citation.OurJudgement, Citation.CommonPractice, Citation.UnitDefinitions, Citation.AtomicMasses];
 
     public string Code => "source-used";
 
@@ -17,7 +17,7 @@ internal sealed class SourceUsedCheck : ITableCheck
         {
             return [];
         }
-        var used = UsedSource.Of(folder).Select(u => u.Id).Concat(OfTheProgram).ToHashSet(StringComparer.Ordinal);
+        var used = UsedSource.Of(folder).Select(u => u.Id).Concat(OfTheProgram.Concat(Formulas.All.Select(f => f.Source)).Select(c => c.SourceId)).ToHashSet(StringComparer.Ordinal);
         return folder.Sources.Where(s => !used.Contains(s.Source.Id)).Select(s => s.File.At($"{s.Place}.id", Code, $"No table uses the source \"{s.Source.Id}\". Remove it, or name it where it belongs."));
     }
 }

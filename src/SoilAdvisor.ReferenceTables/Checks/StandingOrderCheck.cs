@@ -17,6 +17,6 @@ internal sealed class StandingOrderCheck : ITableCheck
         from pair in scale.Rows.Zip(scale.Rows.Skip(1))
         let before = pair.First["standing"]
         let after = pair.Second["standing"]
-        where (before == "information") != (after == "information") || Array.IndexOf(Order, after) < Array.IndexOf(Order, before)
+        where (before == "information") != (after == "information") || (Order.Contains(after) && Array.IndexOf(Order, after) < Array.IndexOf(Order, before))
         select pair.Second.At("standing", Code, $"\"{after}\" follows \"{before}\". Standings ascend: {string.Join(", ", Order)}; information stands alone.");
 }

@@ -53,6 +53,7 @@ internal static class TableChecks
         new RegionShapeCheck(),
         new MaterialPropertyCheck("material-largest-rate", "largest-single-rate", "largest single rate"),
         new MaterialPropertyCheck("material-wait", "wait-before-sowing", "wait before sowing"),
+        new FormulaKnownCheck(),
         new LimePartsCheck(),
         new LimeCellsFitCheck(),
     ];

@@ -121,7 +121,9 @@ internal sealed class FolderReader
         }
         else if (CsvRecords.Read(rows, problems) is { Count: > 0 } records && HeaderFits(rows, records[0].Cells, document.Value.Columns.Keys))
         {
-            tables.Add(new Table(path, kind, document, [.. records.Skip(1).Where(r => CountFits(rows, r, document.Value.Columns.Count))]));
+            var data = records.Skip(1).ToList();
+            ReportCounts(rows, data, document.Value.Columns.Count);
+            tables.Add(new Table(path, kind, document, data));
         }
         else
         {
@@ -139,15 +141,13 @@ internal sealed class FolderReader
         return false;
     }
 
-    // A row with a cell too many or too few is reported and still read, so that the ids it defines are known.
-    private bool CountFits(TableText text, (int Line, string[] Cells) record, int columns)
-    {
-        if (record.Cells.Length != columns)
-        {
-            problems.Add(new TableProblem(text.Path, record.Line, null, CellCountCode, string.Create(CultureInfo.InvariantCulture, $"The row has {record.Cells.Length} cells; the header has {columns}. Quote a cell that holds a comma, and leave no line empty.")));
-        }
-        return record.Cells is not [""];
-    }
+    private void ReportCounts(TableText text, IEnumerable<(int Line, string[] Cells)> records, int columns) =>
+        problems.AddRange(records.Where(r => r.Cells.Length != columns).Select(r => new TableProblem(
+            text.Path,
+            r.Line,
+            null,
+            CellCountCode,
+            string.Create(CultureInfo.InvariantCulture, $"The row has {r.Cells.Length} cells; the header has {columns}. Quote a cell that holds a comma, and leave no line empty."))));
 
     private void RequirePresence()
     {
@@ -175,7 +175,7 @@ internal sealed class FolderReader
 
     private void Require(string path)
     {
-        if (!json.Any(t => t.Path == path) && !unread.Contains(path))
+        if (!json.Any(t => t.Path == path) && unread.Add(path))
         {
             problems.Add(new TableProblem(path, 1, null, FilePresentCode, "The file is missing. The folder cannot be used without it."));
         }

@@ -33,9 +33,12 @@ internal static partial class JsonDocuments
     private static string InPlainWords(string message)
     {
         var end = message.IndexOf(" Path: $", StringComparison.Ordinal);
-        return TypeNames().Replace(end < 0 ? message : message[..end], "this document");
+        return TypeNames().Replace(UnknownMember().Replace(end < 0 ? message : message[..end], "is not known in this document"), "this document");
     }
 
-    [GeneratedRegex(@"(the )?(\.NET member contained in )?type '[^']*(SoilAdvisor|System)\.[^']*'")]
+    [GeneratedRegex(@"could not be mapped to any \.NET member contained in type '[^']*'")]
+    private static partial Regex UnknownMember();
+
+    [GeneratedRegex(@"type '[^']*'")]
     private static partial Regex TypeNames();
 }

@@ -42,7 +42,7 @@ internal sealed class TableFolder
     public IReadOnlyList<TableRow> RowsIn(string folder, RowKind kind) => TableIn(folder, kind)?.Rows ?? [];
 
     /// <summary>The ids that a kind of table defines.</summary>
-    public HashSet<string> IdsOf(RowKind kind) => [.. RowsOf(kind).Select(r => r["id"]).OfType<string>()];
+    public HashSet<string> IdsOf(RowKind kind) => [.. RowsOf(kind).Select(r => r["id"]).OfType<string>(), .. TablesOf(kind).SelectMany(t => t.IdsOfBrokenRows)];
 
     /// <summary>True when a table of the kind could not be read, so that its ids are not known.</summary>
     public bool IsUnread(RowKind kind) => Unread.Any(path => kind.LivesIn(TableText.FolderOf(path)) && Path.GetFileNameWithoutExtension(path) == kind.FileName);
