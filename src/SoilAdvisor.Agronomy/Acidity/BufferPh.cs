@@ -1,3 +1,6 @@
+using SoilAdvisor.Agronomy.SoilTests;
+using SoilAdvisor.Agronomy.Working;
+
 namespace SoilAdvisor.Agronomy.Acidity;
 
 /// <summary>
@@ -16,4 +19,13 @@ public readonly record struct BufferPh<TBuffer>
 
     /// <summary>pH units.</summary>
     public double Value { get; }
+
+    /// <summary>A measured reading of this very buffer; refuses another buffer's.</summary>
+    /// <param name="reading">The reading.</param>
+    public static Answer<BufferPh<TBuffer>> Of(Reading reading) => reading.Method.Procedure == TBuffer.Procedure && reading.Amount.Kind == AmountKind.Measured
+        ? Answer<BufferPh<TBuffer>>.Given(new((double)reading.Amount.Number))
+        : Answer<BufferPh<TBuffer>>.Refused(
+            "buffer-mismatch",
+            $"The equation takes the {Words.ProceduresOf(Analyte.BufferPh)!.IdOf(TBuffer.Procedure)} buffer only, measured as a number.",
+            "Choose a method made for the buffer of the report. One buffer's value never enters another's equation.");
 }

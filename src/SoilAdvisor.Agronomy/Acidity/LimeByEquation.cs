@@ -38,10 +38,15 @@ internal static class LimeByEquation
 
         var (perUnit, start) = (Parameter(method, "acidity-coefficient"), Parameter(method, "buffer-start-ph"));
         var buffer = question.Test.Of(Analyte.BufferPh)!;
+        if (!BufferPh<MehlichBuffer>.Of(buffer).TryGet(out var measured, out var refusal))
+        {
+            return Answer<LimeRequirement>.Refused(refusal);
+        }
+
         NoteStart(question, method, buffer, start);
         question.Assume("recent-lime", "No lime of the past year is taken off. If some was spread, list it.", method.Source);
         var acidity = LimeFormulas.AcidityMehlich.Of(
-            (Coefficient(perUnit), new BufferPh<MehlichBuffer>((double)start.Value), new BufferPh<MehlichBuffer>((double)buffer.Amount.Number)),
+            (Coefficient(perUnit), new BufferPh<MehlichBuffer>((double)start.Value), measured),
             question.Working,
             Origin.From(perUnit.Source),
             Origin.From(start.Source),
@@ -123,9 +128,14 @@ internal static class LimeByEquation
 
         var (perUnit, start, perAcidity, efficiency) = (Parameter(method, "acidity-coefficient"), Parameter(method, "buffer-start-ph"), Parameter(method, "lime-per-acidity"), Parameter(method, "efficiency-factor"));
         var buffer = question.Test.Of(Analyte.BufferPh)!;
+        if (!BufferPh<AdamsEvansBuffer>.Of(buffer).TryGet(out var measured, out var refusal))
+        {
+            return Answer<LimeRequirement>.Refused(refusal);
+        }
+
         NoteStart(question, method, buffer, start);
         var acidity = LimeFormulas.AcidityAdamsEvans.Of(
-            (Coefficient(perUnit), new BufferPh<AdamsEvansBuffer>((double)start.Value), new BufferPh<AdamsEvansBuffer>((double)buffer.Amount.Number)),
+            (Coefficient(perUnit), new BufferPh<AdamsEvansBuffer>((double)start.Value), measured),
             question.Working,
             Origin.From(perUnit.Source),
             Origin.From(start.Source),

@@ -158,6 +158,23 @@ public sealed class LimeRequirementTests
         Assert.Equal("buffer-mismatch", Lime(Soil(5.5m, 6.2m, Procedure.BufferSmp), 6.0m, asked: NorthCarolina).Reason.Code);
 
     [Fact]
+    public void A_table_that_names_a_buffer_its_equation_does_not_take_is_refused()
+    {
+        var test = Soil(5.5m, 6.2m, Procedure.BufferSmp);
+
+        Assert.Equal("buffer-mismatch", Lime(test, 6.0m, methods: [NorthCarolina with { Buffer = Procedure.BufferSmp }]).Reason.Code);
+        Assert.Equal("buffer-mismatch", Lime(test, 6.0m, methods: [AdamsEvans with { Buffer = Procedure.BufferSmp }]).Reason.Code);
+    }
+
+    [Fact]
+    public void A_method_whose_equation_is_not_in_the_catalogue_is_refused() =>
+        Assert.Equal("unknown-lime-formula", Lime(Soil(5.5m, 6.2m, Procedure.BufferMehlich), 6.0m, methods: [NorthCarolina with { FormulaId = "lime-of-nowhere" }]).Reason.Code);
+
+    [Fact]
+    public void The_pennsylvania_rule_has_no_target_below_6_5() =>
+        Assert.Equal("target-outside-method", Lime(Soil(5.6m, 6.0m, Procedure.BufferModifiedMehlich, InventedLime.Acidity(6)), 6.4m).Reason.Code);
+
+    [Fact]
     public void A_buffer_without_its_number_is_refused()
     {
         var test = Soil(5.5m, 6.2m, Procedure.BufferMehlich);

@@ -104,6 +104,49 @@ public sealed class BuildUpRateTests
     }
 
     [Fact]
+    public void Without_a_test_the_rule_says_what_to_test()
+    {
+        var refused = NeedOf(Test(), [BuildUp], [Plant(Cabbage, 20)]).Refused.Select(r => r.Refusal.Code);
+
+        Assert.Equal(2, refused.Count(c => c == "nutrient-not-rated"));
+    }
+
+    [Theory]
+    [InlineData("lb/ton", 1.5, 30)]
+    [InlineData("lb/cwt", 0.075, 30)]
+    [InlineData("kg/t", 0.75, 30)]
+    public void A_removal_may_be_printed_in_any_unit_by_weight(string unit, double content, double expected)
+    {
+        var crop = Lettuce with { Removals = [new Removal("harvested", "fresh", unit, null, (decimal)content, null, null, null, null, Citation.OurJudgement, null)] };
+
+        Assert.Equal(expected, NeedOf(Test(p: 50), [BuildUp], [Plant(crop, 20)]).Only(PlantNutrient.P2O5).Rate.Low.PoundsPerAcre, 9);
+    }
+
+    [Fact]
+    public void What_stays_in_the_field_is_not_removed()
+    {
+        var crop = Lettuce with { Removals = [new Removal("other", "tops", "lb/ton", null, 9m, null, null, null, null, Citation.OurJudgement, null)] };
+
+        Assert.Contains(NeedOf(Test(p: 50), [BuildUp], [Plant(crop, 20)]).Refused, r => r.Refusal.Code == "removal-not-held");
+    }
+
+    [Fact]
+    public void A_yield_by_row_is_refused_with_the_units_that_work() =>
+        Assert.Contains("short-ton/acre", Assert.Single(NeedOf(Test(p: 50), [BuildUp], [Plant(Cabbage, 80, "lb/100-row-ft")]).Refused, r => r.Refusal.Code == "yield-needed").Refusal.Suggestion, StringComparison.Ordinal);
+
+    [Fact]
+    public void Pounds_an_acre_become_milligrams_by_the_said_factor()
+    {
+        var test = Test() with { Readings = [new Reading(Analyte.P, Amount.Measured(60m), ReportingUnit.PoundsPerAcre, Method.Extracted(Extractant.Mehlich3), "x")] };
+
+        var answer = NeedOf(test, [BuildUp], [Plant(Cabbage, 20)]);
+
+        // 60 lb/acre is 30 mg/kg.
+        Assert.Equal(80, answer.Only(PlantNutrient.P2O5).Rate.Low.PoundsPerAcre, 9);
+        Assert.Contains(answer.Assumptions, a => a.Code == "pounds-per-acre-factor");
+    }
+
+    [Fact]
     public void Every_line_of_the_board_is_reproduced_from_its_own_numbers()
     {
         var sheet = new WorkingSheet();

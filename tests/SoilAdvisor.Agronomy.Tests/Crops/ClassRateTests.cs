@@ -118,6 +118,10 @@ public sealed class ClassRateTests
         Assert.Contains(answer.Refused, r => r.Refusal.Code == "class-not-in-rate-pair");
     }
 
+    [Fact]
+    public void A_class_without_a_row_is_refused_and_the_rate_of_another_class_is_not_used() =>
+        Assert.Contains(NeedOf(Test(p: 70), [ClassTable], [Plant(Carrot)]).Refused, r => r.Refusal.Code == "class-not-in-rate-table");
+
     [Theory]
     [InlineData(99.9, true)]
     [InlineData(100, false)]
