@@ -22,15 +22,17 @@ public static class OrganicChecks
     /// <param name="need">Its needs.</param>
     /// <param name="rules">The rules by id.</param>
     /// <param name="today">Date of the plan.</param>
+    /// <param name="stone">The liming material that the plan spreads; null for none.</param>
     public static IReadOnlyList<Finding> For(
         Bed bed,
         IReadOnlyList<MaterialApplication> applications,
         IReadOnlyList<Rating> ratings,
         BedNeed need,
         IReadOnlyDictionary<string, OrganicRule> rules,
-        DateOnly today) =>
+        DateOnly today,
+        Material? stone = null) =>
         [
-            .. applications.Select(a => a.Offered.Material).Concat(bed.Applied.Select(a => a.Material))
+            .. (stone is null ? [] : new[] { stone }).Concat(applications.Select(a => a.Offered.Material)).Concat(bed.Applied.Select(a => a.Material))
                 .DistinctBy(m => m.Id)
                 .Where(m => m.Category != "micronutrient" && m.Manure == ManureKind.None)
                 .Select(m => OfMaterial(m, bed, applications, ratings, need, rules)),

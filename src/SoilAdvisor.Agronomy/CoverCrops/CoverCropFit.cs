@@ -80,6 +80,11 @@ internal sealed record CoverCropFit(DateOnly Sow, DateOnly KillBy, CoverCropValu
         var sow = Later(gap.From, new DateOnly(newYear.Year - 1, FallSowingFrom.Month, FallSowingFrom.Day));
         var needed = days ?? new CoverCropValue("days-to-use", null, null, null, "", "Sown in late summer or fall, grown on and ended in spring.", Citation.CommonPractice, null);
         var reasons = new List<CoverCropReason> { new("Sown in late summer or fall, it covers the soil through winter and grows on in spring.", 2, Citation.CommonPractice) };
+        if (cover.Values.FirstOrDefault(v => v.Property == "frost" && IsTender(v.Text)) is { } frostLimit)
+        {
+            reasons.Add(new($"It may not live through a cold winter: {frostLimit.Text}.", -2, frostLimit.Source));
+        }
+
         return Ended(sow, gap.To, gap, needed, reasons);
     }
 
@@ -106,6 +111,11 @@ internal sealed record CoverCropFit(DateOnly Sow, DateOnly KillBy, CoverCropValu
             }
         }
 
+        if (WinterIn(gap) is not null)
+        {
+            reasons.Add(new("Where winter is cold it ends there; the dead cover protects the soil until spring.", 0, Citation.CommonPractice));
+        }
+
         if (gap.From.Month == 6 || (gap.From.Month == 7 && gap.From.Day <= 15))
         {
             reasons.Add(new("A cool-season plant: in summer heat it flowers early and stays small.", -1, Citation.CommonPractice));
@@ -121,7 +131,7 @@ internal sealed record CoverCropFit(DateOnly Sow, DateOnly KillBy, CoverCropValu
         var wait = gap.To.DayNumber - killBy.DayNumber;
         if (wait < WaitAfterKilling)
         {
-            reasons.Add(new($"Only {wait} days stay between ending it and the end of the gap; two to three weeks are usual, longer before small seed.", -1, Citation.CommonPractice));
+            reasons.Add(new($"Only {wait} {(wait == 1 ? "day stays" : "days stay")} between ending it and the end of the gap; two to three weeks are usual, longer before small seed.", -1, Citation.CommonPractice));
         }
 
         return (new CoverCropFit(sow, killBy, days, reasons), null);
@@ -150,6 +160,9 @@ internal sealed record CoverCropFit(DateOnly Sow, DateOnly KillBy, CoverCropValu
         cover.Season != "warm" && (cover.LifeCycle.Contains("perennial", StringComparison.Ordinal) || cover.LifeCycle.StartsWith("biennial", StringComparison.Ordinal));
 
     private static bool Overwinters(CoverCrop cover) => cover.LifeCycle.Contains("winter", StringComparison.Ordinal) || LivesLonger(cover);
+
+    private static bool IsTender(string? frost) =>
+        frost is not null && (frost.Contains("kill", StringComparison.Ordinal) || frost.Contains("die", StringComparison.Ordinal) || frost.Contains("fails", StringComparison.Ordinal));
 
     private static DateOnly? WinterIn(Gap gap)
     {

@@ -44,13 +44,18 @@ public static class MaterialAnalyses
     /// <param name="working">Receives a line for each step; null for none.</param>
     /// <returns>
     /// The analysis, or a refusal: analysis-out-of-range, moisture-missing, or material-figure-missing when a manure, compost or meal has no
-    /// phosphate figure, because then no phosphorus ceiling can be kept.
+    /// phosphate figure, because then no phosphorus ceiling can be kept. Of a prohibited material nothing is counted.
     /// </returns>
     public static Answer<MaterialAnalysis> For(Material material, decimal? soilPhAfterLiming, GrowerAnalysis? tested, WorkingSheet? working = null)
     {
         if (tested is not null && Fault(material, tested) is { } fault)
         {
             return Answer<MaterialAnalysis>.Refused(fault);
+        }
+
+        if (material.Status == OrganicStatus.Prohibited)
+        {
+            return Answer<MaterialAnalysis>.Given(NothingCounted(material));
         }
 
         if ((material.Basis == "dry" || tested is { Dry: true }) && tested?.Moisture is null && material.ValueOf("moisture") is null)
@@ -71,6 +76,13 @@ public static class MaterialAnalyses
 
         return Answer<MaterialAnalysis>.Given(new Sheet(material, tested, working).Fill(soilPhAfterLiming));
     }
+
+    // Its figures never matter: it is never planned, and where it was spread the finding is what counts.
+    private static MaterialAnalysis NothingCounted(Material material) => new(
+        new Dictionary<Nutrient, double>(),
+        new Dictionary<Nutrient, double>(),
+        new Dictionary<Nutrient, IReadOnlyList<Citation>>(),
+        [new Assumption("prohibited-not-counted", $"{material.Name} is prohibited on organic ground: nothing of it is counted.", material.Source)]);
 
     private static Refusal? Fault(Material material, GrowerAnalysis tested)
     {

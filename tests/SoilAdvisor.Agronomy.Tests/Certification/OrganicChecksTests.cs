@@ -137,6 +137,10 @@ public class OrganicChecksTests
     }
 
     [Fact]
+    public void The_stone_that_limes_the_bed_is_checked_like_any_other_material() =>
+        Assert.Equal("lime-as-mined", Assert.Single(OrganicChecks.For(Bed(Planting(Carrot)), [], [], NoNeed, Rules, Today, Meal with { Id = "calcitic-lime", Rule = "205.203(d)(2)" })).Rule);
+
+    [Fact]
     public void A_rule_table_without_a_rule_that_is_needed_is_our_fault_and_stops() =>
         Assert.Throws<KeyNotFoundException>(() => OrganicChecks.For(Bed(Planting(Carrot)), [InventedBed.Planned(RawManure, Today)], [], NoNeed, new Dictionary<string, OrganicRule>(), Today));
 

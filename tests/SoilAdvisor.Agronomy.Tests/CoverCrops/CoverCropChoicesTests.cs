@@ -97,6 +97,26 @@ public class CoverCropChoicesTests
     }
 
     [Theory]
+    [InlineData("most plants die after several days below 20 F", 2)]
+    [InlineData("winterkills in zone 6", 2)]
+    [InlineData("to -31 F established", 0)]
+    public void A_winter_cover_that_frost_kills_stands_below_a_hardy_one(string frost, double points)
+    {
+        var gap = new Gap(new(2026, 9, 15), new(2027, 5, 1));
+        var described = WinterVetch with { Values = [Text("frost", frost)] };
+
+        Assert.Equal(points, Assert.Single(Select(gap, WinterVetch).Choices).Score - Assert.Single(Select(gap, described).Choices).Score);
+    }
+
+    [Fact]
+    public void A_cool_annual_before_winter_is_said_to_end_there()
+    {
+        var choice = Assert.Single(Select(new Gap(new(2026, 8, 1), new(2027, 4, 15)), CoolAnnual).Choices);
+
+        Assert.Contains(choice.Reasons, r => r.Text.StartsWith("Where winter is cold it ends there", StringComparison.Ordinal));
+    }
+
+    [Theory]
     [InlineData("2027-03-31", false)]
     [InlineData("2027-04-01", true)]
     public void A_winter_cover_needs_some_spring(string end, bool fits) =>

@@ -162,6 +162,17 @@ public class MaterialAnalysesTests
     }
 
     [Fact]
+    public void Of_a_prohibited_material_nothing_is_counted_and_nothing_is_asked()
+    {
+        var sludge = DryCompost with { Status = OrganicStatus.Prohibited, Values = [] };
+
+        var analysis = MaterialAnalyses.For(sludge, null, null).Value;
+
+        Assert.Empty(analysis.Planned);
+        Assert.Equal("prohibited-not-counted", Assert.Single(analysis.Assumptions).Code);
+    }
+
+    [Fact]
     public void A_missing_share_counts_nothing_and_is_said()
     {
         var analysis = Analysis(Meal with { Values = [.. Meal.Values.Where(v => v.Property != "k2o-available-share")] });
