@@ -51,7 +51,7 @@ internal sealed class BedPlanner(FarmRequest request, Tables tables, Guide guide
             balances,
             shortfalls,
             CoverCropsOf(bed, floors),
-            FindingsOf(bed, applications, ratings, need, working),
+            FindingsOf(bed, applications, ratings, need, lime, working),
             CautionsFor.Plan(bed, applications, lime.Plan, tables.Cautions),
             [.. BedWarnings.Of(bed, request.Date, lime, floors, applications, balances), .. leftOut],
             refused,
@@ -109,12 +109,12 @@ internal sealed class BedPlanner(FarmRequest request, Tables tables, Guide guide
         return need with { Credits = [.. need.Credits, .. applied.Credits], Assumptions = [.. need.Assumptions, .. applied.Assumptions] };
     }
 
-    private IReadOnlyList<Finding> FindingsOf(Bed bed, IReadOnlyList<MaterialApplication> applications, IReadOnlyList<Rating> ratings, BedNeed need, WorkingSheet? working)
+    private IReadOnlyList<Finding> FindingsOf(Bed bed, IReadOnlyList<MaterialApplication> applications, IReadOnlyList<Rating> ratings, BedNeed need, BedLime lime, WorkingSheet? working)
     {
         working?.Section("Micronutrients");
         return
         [
-            .. OrganicChecks.For(bed, applications, ratings, need, tables.OrganicRules, request.Date),
+            .. OrganicChecks.For(bed, applications, ratings, need, tables.OrganicRules, request.Date, lime.Plan?.Chosen?.Offered.Material),
             .. MicronutrientGuard.For(bed, applications, ratings, need, tables.OrganicRules, request.Date, tables.Materials.Values, working),
         ];
     }
