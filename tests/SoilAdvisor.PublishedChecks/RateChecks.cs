@@ -38,6 +38,4 @@ public sealed class RateChecks
     }
 
     private sealed record RateGiven(string RateTable, string Crop, PlantNutrient Nutrient, string Class, string? Condition = null);
-
-    private sealed record PrintedRange(double Low, string Unit, double? High = null);
 }
