@@ -81,7 +81,7 @@ public static class FarmPlanner
         var assumptions = new List<Assumption>();
         if (!offers.Listed)
         {
-            assumptions.Add(new Assumption("materials-not-listed", "You listed no materials: the plan chooses among all materials of the tables that a farm may buy, without raw manure, liquids, mulches and prices.", Citation.OurJudgement));
+            assumptions.Add(new Assumption("materials-not-listed", "You listed no materials: the plan chooses among the materials of the tables, without prices. Raw manure, liquids, mulches, elemental sulfur and what the organic rule allows only under a condition of 205.602 (sodium nitrate, potassium chloride, ash) enter only when you list them.", Citation.OurJudgement));
         }
 
         var unpriced = request.Materials.Where(m => m.PricePerKilogram is null).Select(m => m.Material.Name).ToList();

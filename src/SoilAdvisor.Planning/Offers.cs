@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using SoilAdvisor.Agronomy.Materials;
 using SoilAdvisor.Agronomy.Working;
 using SoilAdvisor.ReferenceTables;
@@ -12,9 +13,13 @@ internal sealed class Offers
 {
     // The only figure of a material that depends on the bed: rock phosphate counts only below a soil pH.
     private const string UsableBelowPh = "usable-below-ph";
+    private const string ElementalSulfur = "sulfur-elemental";
+
+    // The tables never change once they are read: what they offer is worked out once.
+    private static readonly ConditionalWeakTable<Tables, List<(MaterialOffer Offer, OfferedMaterial? Ready)>> OfTables = [];
 
     private readonly List<(MaterialOffer Offer, OfferedMaterial? Ready)> offers = [];
-    private readonly List<(MaterialOffer Offer, OfferedMaterial? Ready)> table = [];
+    private readonly IReadOnlyList<(MaterialOffer Offer, OfferedMaterial? Ready)> table;
 
     private Offers(FarmRequest request, Tables tables)
     {
@@ -32,11 +37,7 @@ internal sealed class Offers
         }
 
         var listed = request.Materials.Select(m => m.Material.Id).ToHashSet(StringComparer.Ordinal);
-        foreach (var material in tables.Materials.Values.Where(m => MayBeBought(m) && !listed.Contains(m.Id)))
-        {
-            Add(table, new MaterialOffer(material, null, null, null), listed: false, []);
-        }
-
+        table = [.. OfTables.GetValue(tables, Buyable).Where(o => !listed.Contains(o.Offer.Material.Id))];
         var stones = Ready(offers).Where(o => o.Material.Category == "lime").ToList();
         HoldsLime = !Listed || stones.Count > 0;
         Limes = stones.Count > 0 ? stones : [.. Ready(table).Where(o => o.Material.Category == "lime")];
@@ -68,8 +69,25 @@ internal sealed class Offers
     /// <param name="phAfterLiming">Soil pH after liming; null when not known.</param>
     public IReadOnlyList<OfferedMaterial> NotOffered(decimal? phAfterLiming) => Listed ? At(table, phAfterLiming, listed: false) : [];
 
+    private static List<(MaterialOffer Offer, OfferedMaterial? Ready)> Buyable(Tables tables)
+    {
+        var buyable = new List<(MaterialOffer, OfferedMaterial?)>();
+        foreach (var material in tables.Materials.Values.Where(MayBeBought))
+        {
+            Add(buyable, new MaterialOffer(material, null, null, null), listed: false, []);
+        }
+
+        return buyable;
+    }
+
+    // What a grower must choose knowingly is used only when listed: raw manure, what 205.602 allows under a condition only (sodium
+    // nitrate, potassium chloride), and elemental sulfur, which acidifies.
     private static bool MayBeBought(Material material) =>
-        !IsProhibited(material) && material.Manure != ManureKind.Raw && material.Category is not ("micronutrient" or "liquid" or "mulch" or "conditioner");
+        !IsProhibited(material)
+        && material.Manure != ManureKind.Raw
+        && material.Id != ElementalSulfur
+        && !material.Rule.Contains("205.602", StringComparison.Ordinal)
+        && material.Category is not ("micronutrient" or "liquid" or "mulch" or "conditioner");
 
     // The farm's findings say so to the grower.
     private static bool IsProhibited(Material material) => material.Status == OrganicStatus.Prohibited || material.Category == "prohibited";
@@ -103,7 +121,7 @@ internal sealed class Offers
 
     private static IEnumerable<OfferedMaterial> Ready(IEnumerable<(MaterialOffer Offer, OfferedMaterial? Ready)> from) => from.Select(o => o.Ready).OfType<OfferedMaterial>();
 
-    private static List<OfferedMaterial> At(List<(MaterialOffer Offer, OfferedMaterial? Ready)> from, decimal? ph, bool listed)
+    private static List<OfferedMaterial> At(IReadOnlyList<(MaterialOffer Offer, OfferedMaterial? Ready)> from, decimal? ph, bool listed)
     {
         var at = new List<OfferedMaterial>(from.Count);
         foreach (var (offer, ready) in from)

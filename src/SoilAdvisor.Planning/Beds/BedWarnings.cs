@@ -76,12 +76,15 @@ internal static class BedWarnings
     private static IEnumerable<string> PhosphateFarAboveNeed(IReadOnlyList<PlantingFloor> floors, IReadOnlyList<NutrientBalance> balances)
     {
         var needed = floors.Where(f => f.Nutrient == Nutrient.AvailableP2O5).Select(f => f.High).Aggregate(default(MassPerArea), (a, b) => a + b);
-        var supplied = balances.FirstOrDefault(b => b.Nutrient == Nutrient.TotalP2O5)?.Supplied ?? default;
-        if (supplied.PoundsPerAcre > (needed.PoundsPerAcre * FarAboveTimes) && supplied.PoundsPerAcre > needed.PoundsPerAcre + FarAbovePoundsPerAcre)
+        var total = SuppliedOf(balances, Nutrient.TotalP2O5).PoundsPerAcre;
+        if (total > needed.PoundsPerAcre * FarAboveTimes && total > needed.PoundsPerAcre + FarAbovePoundsPerAcre)
         {
-            yield return string.Create(CultureInfo.InvariantCulture, $"The plan brings {supplied.PoundsPerAcre:0} lb/acre of total P2O5 against a need of {needed.PoundsPerAcre:0} lb/acre. Phosphorus builds up: list a nitrogen or potash material with less of it. (More than {FarAboveTimes} times the need and {FarAbovePoundsPerAcre} lb/acre above it; the limit of this warning is ours.)");
+            yield return string.Create(CultureInfo.InvariantCulture, $"The plan brings {total:0} lb/acre of total P2O5 against a need of {needed.PoundsPerAcre:0} lb/acre; {SuppliedOf(balances, Nutrient.AvailableP2O5).PoundsPerAcre:0} lb/acre of it counts this season and the rest stays in the soil. Test again before you spread phosphate here next, and prefer materials with less of it. (We warn above {FarAboveTimes} times the need and {FarAbovePoundsPerAcre} lb/acre more.)");
         }
     }
+
+    private static MassPerArea SuppliedOf(IReadOnlyList<NutrientBalance> balances, Nutrient nutrient) =>
+        balances.FirstOrDefault(b => b.Nutrient == nutrient)?.Supplied ?? default;
 
     private static IEnumerable<string> Late(DateOnly date, IReadOnlyList<MaterialApplication> applications) => applications
         .Where(a => a.SpreadBy < date)

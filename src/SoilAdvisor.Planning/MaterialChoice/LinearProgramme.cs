@@ -8,8 +8,8 @@ namespace SoilAdvisor.Planning.MaterialChoice;
 /// </summary>
 internal sealed class LinearProgramme : IDisposable
 {
-    // One part in a million of slack between two stages, so that rounding in the first never empties the second.
-    private const double StageSlack = 1e-6;
+    // Slack between two stages, so that rounding in the first never empties the second; too small to buy anything with.
+    private const double StageSlack = 1e-8;
 
     private readonly MaterialModel model;
     private readonly Solver solver;

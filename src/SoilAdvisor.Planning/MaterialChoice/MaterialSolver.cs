@@ -11,8 +11,8 @@ internal static class MaterialSolver
     // Rates of spreading below this are the solver's dust: nobody can weigh them out.
     private const double DustPoundsPerAcre = 0.05;
 
-    // What a dropped rate may add to the gaps, in pounds per acre: the last bits of a sum, not a part of a need.
-    private const double GapRounding = 1e-9;
+    // What dropping one may add to the gaps, in pounds per acre: less than any figure that is shown.
+    private const double GapRounding = 1e-4;
 
     /// <summary>Solves the model. The native solver is loaded only when a floor is above zero.</summary>
     /// <param name="model">The model.</param>

@@ -11,6 +11,10 @@ internal static class Models
 
     public static MassPerArea? PoundsOrNone(double? value) => value is { } v ? Pounds(v) : null;
 
+    /// <summary>The same models on every run: model i comes from stream i of one seed.</summary>
+    public static IEnumerable<MaterialModel> Fixed(int count, int mostMaterials) =>
+        Enumerable.Range(1, count).Select(i => Any(mostMaterials, priced: true).Generate(new PCG((uint)i, 20261124), null, out _));
+
     public static Gen<MaterialModel> Any(int mostMaterials, bool priced) =>
         from count in Gen.Int[1, mostMaterials]
         from plantings in Gen.Int[1, 2]
