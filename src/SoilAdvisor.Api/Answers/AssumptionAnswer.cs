@@ -1,0 +1,4 @@
+namespace SoilAdvisor.Api.Answers;
+
+/// <summary>Something taken as true that nobody stated.</summary>
+internal sealed record AssumptionAnswer(string Code, string Text, CitedAs By) : Sourced(By);

@@ -1,0 +1,6 @@
+namespace SoilAdvisor.Api.Catalogues;
+
+/// <summary>One scale of a guide: what it rates, by which method, for whom, and its classes.</summary>
+internal sealed record GuideScaleEntry(
+    string Analyte, string Method, string Unit, string? CropGroup, IReadOnlyList<string> Textures, string? Subregion, decimal? CecAbove, decimal? CecTo,
+    IReadOnlyList<GuideClassEntry> Classes);

@@ -1,0 +1,28 @@
+using SoilAdvisor.Api.Answers;
+using SoilAdvisor.Api.Http;
+
+namespace SoilAdvisor.Api.Catalogues;
+
+/// <summary>The limits as a list that a client can read before it sends.</summary>
+internal static class LimitNames
+{
+    public static IReadOnlyList<Named> All(Limits limits) =>
+    [
+        new("body", "Size of a request's body", limits.BodyBytes, "bytes"),
+        new("request-time", "Time that one request may take", (decimal)limits.RequestSeconds, "s"),
+        new("beds", "Beds of a plan", Limits.Beds, ""),
+        new("soil-tests", "Soil tests of a plan, or samples of a lab file", Limits.SoilTests, ""),
+        new("readings", "Readings, and recommendations, of one soil test", Limits.Readings, ""),
+        new("materials", "Materials of a plan", Limits.Materials, ""),
+        new("entries-per-bed", "Crops, former stands or earlier applications of one bed", Limits.PerBed, ""),
+        new("id-letters", "Letters of an id of yours", Limits.IdLetters, ""),
+        new("text-letters", "Letters of any other text", Limits.TextLetters, ""),
+        new("depth", "Levels of nesting in JSON", Limits.Depth, ""),
+    ];
+
+    /// <summary>One limit.</summary>
+    internal sealed record Named(string Id, string What, decimal Value, string Unit)
+    {
+        public LimitEntry Entry(Bibliography bibliography) => new(Id, What, Value, Unit, bibliography.Cite(Citation.OurJudgement));
+    }
+}

@@ -1,0 +1,69 @@
+using FluentValidation;
+using Microsoft.AspNetCore.HostFiltering;
+using Microsoft.AspNetCore.Http.Timeouts;
+using SoilAdvisor.Api.Catalogues;
+using SoilAdvisor.Api.Contract;
+using SoilAdvisor.Api.Http;
+using SoilAdvisor.Api.LabFiles;
+using SoilAdvisor.Api.Ratings;
+using SoilAdvisor.ReferenceTables;
+
+namespace SoilAdvisor.Api;
+
+/// <summary>The service. Built by its own program, by the command, which starts it inside itself, and by tests.</summary>
+public static class Host
+{
+    /// <summary>Makes the service, with its tables loaded and checked; it does not listen yet.</summary>
+    /// <param name="args">Command line, for example --urls http://localhost:8080.</param>
+    /// <param name="configure">Changes to the host before it is built, for example other logging; null for none.</param>
+    /// <exception cref="ReferenceTableException">The tables hold faults; it carries all of them.</exception>
+    /// <exception cref="DirectoryNotFoundException">No folder of tables was found.</exception>
+    public static WebApplication Build(string[] args, Action<WebApplicationBuilder>? configure = null)
+    {
+        var builder = WebApplication.CreateBuilder(args);
+        configure?.Invoke(builder);
+        AddServices(builder, Tables.Load(TablesFolder.Find(builder.Environment.ContentRootPath)));
+
+        var app = builder.Build();
+        app.UseSecurityHeaders();
+        app.UseProblems();
+        app.UseRequestTimeouts();
+        app.MapRatings();
+        app.MapLabFiles();
+        app.MapCatalogues();
+        app.MapContract();
+        return app;
+    }
+
+    private static void AddServices(WebApplicationBuilder builder, Tables tables)
+    {
+        var limits = builder.Configuration.GetSection("Limits").Get<Limits>() ?? new Limits();
+        builder.Services.AddSingleton(tables);
+        builder.Services.AddSingleton(limits);
+        builder.Services.AddSingleton(TimeProvider.System);
+        builder.Services.AddSingleton<CatalogueStore>();
+        builder.Services.AddValidatorsFromAssembly(typeof(Host).Assembly, ServiceLifetime.Singleton, includeInternalTypes: true);
+        builder.Services.AddProblems();
+        builder.Services.AddContract();
+        builder.Services.AddRequestTimeouts(options => options.DefaultPolicy = new RequestTimeoutPolicy
+        {
+            Timeout = limits.RequestTime,
+            TimeoutStatusCode = StatusCodes.Status503ServiceUnavailable,
+            WriteTimeoutResponse = context => Problems.TimedOut(limits).Result.ExecuteAsync(context),
+        });
+        builder.Services.PostConfigure<HostFilteringOptions>(options =>
+        {
+            // Without a configured list only this machine is answered, so that a foreign page cannot reach the service by another name.
+            if (builder.Configuration["AllowedHosts"] is null)
+            {
+                options.AllowedHosts = ["localhost", "127.0.0.1", "[::1]"];
+            }
+        });
+        builder.WebHost.ConfigureKestrel(kestrel =>
+        {
+            kestrel.AddServerHeader = false;
+            kestrel.Limits.MaxRequestBodySize = limits.BodyBytes;
+            kestrel.Limits.RequestHeadersTimeout = limits.RequestTime;
+        });
+    }
+}

@@ -1,0 +1,35 @@
+using System.Text.Json.Serialization;
+using SoilAdvisor.Api.Answers;
+using SoilAdvisor.Api.Catalogues;
+using SoilAdvisor.Api.Contract;
+using SoilAdvisor.Api.LabFiles;
+using SoilAdvisor.Api.Ratings;
+using SoilAdvisor.Api.SoilTests;
+
+namespace SoilAdvisor.Api.Http;
+
+/// <summary>Every type that crosses the door, serialised by generated code.</summary>
+[JsonSourceGenerationOptions(PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase, DefaultIgnoreCondition = JsonIgnoreCondition.WhenWritingNull)]
+[JsonSerializable(typeof(Problem))]
+[JsonSerializable(typeof(RatingsRequest))]
+[JsonSerializable(typeof(RatingsAnswer))]
+[JsonSerializable(typeof(LabFileRequest))]
+[JsonSerializable(typeof(LabFileAnswer))]
+[JsonSerializable(typeof(HealthAnswer))]
+[JsonSerializable(typeof(CatalogueAnswer<GuideEntry>))]
+[JsonSerializable(typeof(EntryAnswer<GuideEntry>))]
+[JsonSerializable(typeof(CatalogueAnswer<CropEntry>))]
+[JsonSerializable(typeof(EntryAnswer<CropEntry>))]
+[JsonSerializable(typeof(CatalogueAnswer<MaterialEntry>))]
+[JsonSerializable(typeof(EntryAnswer<MaterialEntry>))]
+[JsonSerializable(typeof(CatalogueAnswer<CoverCropEntry>))]
+[JsonSerializable(typeof(EntryAnswer<CoverCropEntry>))]
+[JsonSerializable(typeof(CatalogueAnswer<LimeMethodEntry>))]
+[JsonSerializable(typeof(EntryAnswer<LimeMethodEntry>))]
+[JsonSerializable(typeof(CatalogueAnswer<RuleEntry>))]
+[JsonSerializable(typeof(EntryAnswer<RuleEntry>))]
+[JsonSerializable(typeof(CatalogueAnswer<SourceAnswer>))]
+[JsonSerializable(typeof(EntryAnswer<SourceAnswer>))]
+[JsonSerializable(typeof(CatalogueAnswer<LimitEntry>))]
+[JsonSerializable(typeof(EntryAnswer<LimitEntry>))]
+internal sealed partial class WireTypes : JsonSerializerContext;

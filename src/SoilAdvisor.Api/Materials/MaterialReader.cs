@@ -1,0 +1,54 @@
+using SoilAdvisor.Agronomy.Materials;
+using SoilAdvisor.Api.Beds;
+using SoilAdvisor.Api.Catalogues;
+using SoilAdvisor.Api.Http;
+using SoilAdvisor.Planning;
+using SoilAdvisor.ReferenceTables;
+
+namespace SoilAdvisor.Api.Materials;
+
+/// <summary>The one place where an offered material turns from words into types. A faulty one is left out and said.</summary>
+internal static class MaterialReader
+{
+    public static IReadOnlyList<MaterialOffer> Read(IReadOnlyList<WrittenMaterial>? written, string pointer, Tables tables, FaultList faults)
+    {
+        var offers = new List<MaterialOffer>();
+        for (var i = 0; i < Math.Min(written?.Count ?? 0, Limits.Materials); i++)
+        {
+            var here = PointerPath.Down(pointer, i);
+            if (faults.AnyWithin(here) || Read(written![i], here, tables, faults) is not { } offer)
+            {
+                continue;
+            }
+
+            if (offers.Exists(o => o.Material.Id == offer.Material.Id))
+            {
+                faults.Add(PointerPath.Down(here, "material"), "duplicate-material", $"{offer.Material.Id} stands twice in the list of materials.", "Keep one entry with its price and stock.");
+            }
+            else
+            {
+                offers.Add(offer);
+            }
+        }
+
+        return offers;
+    }
+
+    /// <summary>Figures of a label or laboratory that the validator has judged.</summary>
+    public static GrowerAnalysis? ReadAnalysis(WrittenAnalysis? written) =>
+        written is null ? null : new GrowerAnalysis(written.N?.Number, written.P2O5?.Number, written.K2O?.Number, written.Moisture?.Number, written.Basis == "dry");
+
+    private static MaterialOffer? Read(WrittenMaterial written, string pointer, Tables tables, FaultList faults)
+    {
+        var before = faults.Count;
+        var material = Named.Read(written.Material, PointerPath.Down(pointer, "material"), tables.Material, faults);
+        var price = ReadPrice(written.Price, PointerPath.Down(pointer, "price"), faults);
+        var onHand = UnitWords.ReadMass(written.OnHand, PointerPath.Down(pointer, "onHand"), faults);
+        return material is not null && faults.Count == before ? new MaterialOffer(material, ReadAnalysis(written.Analysis), price, onHand) : null;
+    }
+
+    private static Money? ReadPrice(WrittenPrice? written, string pointer, FaultList faults) =>
+        written is { Value.Number: { } value, Currency: { } currency } && UnitWords.ReadMass(written.Per, PointerPath.Down(pointer, "per"), faults) is { } per
+            ? new Money(value / (decimal)per.Kilograms, currency)
+            : null;
+}

@@ -1,0 +1,17 @@
+using FluentValidation;
+using SoilAdvisor.Api.Beds;
+using SoilAdvisor.Api.Http;
+
+namespace SoilAdvisor.Api.Materials;
+
+/// <summary>An offered material that can be read.</summary>
+internal sealed class MaterialValidator : AbstractValidator<WrittenMaterial>
+{
+    public MaterialValidator()
+    {
+        RuleFor(m => m.Material).IsText("The material", "material-missing", "Name the material by its id; GET /v1/materials lists them.");
+        RuleFor(m => m.OnHand).SetValidator(new QuantityValidator("The stock", zeroAllowed: true)!);
+        RuleFor(m => m.Analysis).SetValidator(new AnalysisValidator()!);
+        RuleFor(m => m.Price).SetValidator(new PriceValidator()!);
+    }
+}

@@ -1,0 +1,32 @@
+using SoilAdvisor.Agronomy.Ratings;
+using SoilAdvisor.Agronomy.SoilTests;
+using SoilAdvisor.Api.Answers;
+using SoilAdvisor.Api.Catalogues;
+using SoilAdvisor.Planning;
+
+namespace SoilAdvisor.Api.Ratings;
+
+/// <summary>The guide that a request is answered with.</summary>
+internal static class GuideOf
+{
+    /// <summary>The guide asked for, or the nearest that covers the tests; null after a refusal at its place.</summary>
+    public static GuideSelection? Choose(IReadOnlyList<SoilTest> tests, string? guide, string? region, IReadOnlyList<string> crops, Calculation calculation)
+    {
+        var asked = Read(guide, calculation);
+        if (asked is null && !string.IsNullOrWhiteSpace(guide))
+        {
+            return null;
+        }
+
+        if (GuideChoice.For(tests, asked, region, crops, calculation.Tables).TryGet(out var chosen, out var reason))
+        {
+            return chosen;
+        }
+
+        calculation.Faults.Add("/guide", reason);
+        return null;
+    }
+
+    /// <summary>A guide by its id; null when none was named or it is unknown.</summary>
+    public static Guide? Read(string? guide, Calculation calculation) => Named.Read(guide, "/guide", calculation.Tables.Guide, calculation.Faults);
+}

@@ -1,0 +1,16 @@
+using SoilAdvisor.Api.Answers;
+using SoilAdvisor.Api.Catalogues;
+using SoilAdvisor.Api.Http;
+
+namespace SoilAdvisor.Api.Ratings;
+
+/// <summary>How a guide rates a soil test.</summary>
+internal sealed record RatingsAnswer(
+    GuideNamed Guide,
+    string GuideReason,
+    IReadOnlyList<string> OtherGuides,
+    IReadOnlyList<RatingAnswer> Ratings,
+    IReadOnlyList<Fault>? Refused,
+    IReadOnlyList<AssumptionAnswer> Assumptions,
+    IReadOnlyList<SourceAnswer> Sources,
+    Versions Versions) : IRefusable;

@@ -1,0 +1,55 @@
+using SoilAdvisor.Agronomy.Ratings;
+using SoilAdvisor.Agronomy.SoilTests;
+using SoilAdvisor.Api.Answers;
+using SoilAdvisor.Api.Catalogues;
+using SoilAdvisor.Api.Http;
+using SoilAdvisor.Api.SoilTests;
+
+namespace SoilAdvisor.Api.Ratings;
+
+/// <summary>POST /v1/ratings.</summary>
+internal static class RatingsEndpoints
+{
+    public static void MapRatings(this IEndpointRouteBuilder routes) => routes
+        .MapCalculation<RatingsRequest, RatingsAnswer>("/v1/ratings", Rate)
+        .WithTags("Ratings").WithName("RateSoilTest").WithSummary("Rate a soil test against a published guide");
+
+    internal static RatingsAnswer? Rate(RatingsRequest request, Calculation calculation)
+    {
+        var faults = calculation.Faults;
+        var test = request.SoilTest is { } written ? SoilTestReader.Read(written, "/soilTest", faults) : null;
+        var crop = Named.Read(request.Crop, "/crop", calculation.Tables.Crop, faults);
+        if (test is null || GuideOf.Choose([test], request.Guide, request.Region, crop is null ? [] : [crop.Id], calculation) is not { } chosen)
+        {
+            return null;
+        }
+
+        var context = new RatingContext(crop?.Id, null, request.Subregion, null);
+        var ratings = new List<RatingAnswer>();
+        foreach (var reading in test.Readings)
+        {
+            var sheet = calculation.NewSheet();
+            if (chosen.Guide.Rate(test, reading, context, sheet).TryGet(out var rating, out var reason))
+            {
+                calculation.Assume(rating.Assumptions);
+                ratings.Add(RatingWriter.Write(rating, sheet?.Lines, calculation));
+            }
+            else
+            {
+                faults.Add(reading.Where, GuideCoverage.Offer(reason, reading, calculation.Tables));
+            }
+        }
+
+        return ratings.Count == 0
+            ? null
+            : new RatingsAnswer(
+                GuideNamed.Of(chosen.Guide, calculation),
+                chosen.Reason,
+                chosen.Others,
+                ratings,
+                faults.Count > 0 ? faults.All : null,
+                calculation.Assumptions(),
+                calculation.Bibliography.List(),
+                calculation.Versions());
+    }
+}

@@ -1,0 +1,21 @@
+using SoilAdvisor.Api.SoilTests;
+
+namespace SoilAdvisor.Api.Ratings;
+
+/// <summary>Asks how a guide rates a soil test.</summary>
+internal sealed record RatingsRequest
+{
+    /// <summary>Guide id; left out, the nearest that covers the test is taken and named.</summary>
+    public string? Guide { get; init; }
+
+    /// <summary>ISO 3166-2, for example US-DE.</summary>
+    public string? Region { get; init; }
+
+    /// <summary>Part of the guide's region, where a guide asks for one.</summary>
+    public string? Subregion { get; init; }
+
+    /// <summary>Crop id, where a guide rates crops differently.</summary>
+    public string? Crop { get; init; }
+
+    public WrittenSoilTest? SoilTest { get; init; }
+}

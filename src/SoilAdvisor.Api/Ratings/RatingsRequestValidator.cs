@@ -1,0 +1,19 @@
+using FluentValidation;
+using SoilAdvisor.Api.Http;
+using SoilAdvisor.Api.SoilTests;
+
+namespace SoilAdvisor.Api.Ratings;
+
+/// <summary>A ratings request that can be answered.</summary>
+internal sealed class RatingsRequestValidator : AbstractValidator<RatingsRequest>
+{
+    public RatingsRequestValidator()
+    {
+        RuleFor(r => r.Guide).IsOptionalText("The guide");
+        RuleFor(r => r.Region).IsOptionalText("The region");
+        RuleFor(r => r.Subregion).IsOptionalText("The subregion");
+        RuleFor(r => r.Crop).IsOptionalText("The crop");
+        RuleFor(r => r.SoilTest).NotNull().Else("soil-test-missing", "There is no soilTest.", "Send the soil test with its readings.");
+        RuleFor(r => r.SoilTest).SetValidator(new SoilTestValidator()!);
+    }
+}

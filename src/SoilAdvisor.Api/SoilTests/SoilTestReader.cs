@@ -1,0 +1,94 @@
+using SoilAdvisor.Agronomy.SoilTests;
+using SoilAdvisor.Api.Http;
+using UnitsNet;
+
+namespace SoilAdvisor.Api.SoilTests;
+
+/// <summary>
+/// The one place where a soil test turns from words into types. A line that cannot be read is refused at its place and the others stand;
+/// nothing about a line is guessed.
+/// </summary>
+internal static class SoilTestReader
+{
+    /// <summary>Reads a soil test that the validator has judged; null when the test as a whole was found faulty.</summary>
+    /// <param name="written">As received.</param>
+    /// <param name="pointer">Its place in the request.</param>
+    /// <param name="faults">Faults so far; receives those found here.</param>
+    public static SoilTest? Read(WrittenSoilTest written, string pointer, FaultList faults)
+    {
+        var readings = ReadReadings(written.Readings ?? [], PointerPath.Down(pointer, "readings"), faults);
+        var texture = ReadTexture(written.Texture, PointerPath.Down(pointer, "texture"), faults);
+        if (faults.HasFaultOfWhole(pointer))
+        {
+            return null;
+        }
+
+        return new SoilTest(
+            written.Id!.Trim(),
+            Dates.Read(written.Sampled),
+            written.Lab,
+            ReadDepth(written.Depth),
+            texture,
+            written.FreeLime,
+            written.PoundsPerAcreFactor?.Number,
+            readings,
+            ReadRecommendations(written.LabRecommendations ?? [], PointerPath.Down(pointer, "labRecommendations"), faults));
+    }
+
+    private static SampleDepth? ReadDepth(WrittenDepth? depth) =>
+        depth is { From.Number: { } from, To.Number: { } to } ? new SampleDepth(ReadLength(from, depth.Unit), ReadLength(to, depth.Unit)) : null;
+
+    private static Length ReadLength(decimal value, string? unit) => unit == "cm" ? Length.FromCentimeters((double)value) : Length.FromInches((double)value);
+
+    private static SoilGroup? ReadTexture(string? texture, string pointer, FaultList faults)
+    {
+        if (string.IsNullOrWhiteSpace(texture))
+        {
+            return null;
+        }
+
+        if (Words.SoilGroups.Read(texture).TryGet(out var group, out var reason))
+        {
+            return group;
+        }
+
+        faults.Add(pointer, reason);
+        return null;
+    }
+
+    private static List<LabRecommendation> ReadRecommendations(IReadOnlyList<WrittenLabRecommendation> written, string pointer, FaultList faults)
+    {
+        var read = new List<LabRecommendation>(written.Count);
+        for (var i = 0; i < written.Count; i++)
+        {
+            if (!faults.AnyWithin(PointerPath.Down(pointer, i)))
+            {
+                read.Add(new LabRecommendation(written[i].What!.Trim(), written[i].Value!.Value.Number!.Value, written[i].Unit!.Trim(), written[i].Basis));
+            }
+        }
+
+        return read;
+    }
+
+    private static List<Reading> ReadReadings(IReadOnlyList<WrittenReading> written, string pointer, FaultList faults)
+    {
+        var read = new List<Reading>(written.Count);
+        for (var i = 0; i < written.Count; i++)
+        {
+            var here = PointerPath.Down(pointer, i);
+            if (!faults.AnyWithin(here) && ReadingReader.Read(written[i], here, faults) is { } reading)
+            {
+                if (read.Any(r => r.Analyte == reading.Analyte))
+                {
+                    faults.Add(here, "duplicate-analyte", $"{Words.Analytes.IdOf(reading.Analyte)} stands twice in one soil test.", "Keep the value of the method that your guide uses, or send two soil tests.");
+                }
+                else
+                {
+                    read.Add(reading);
+                }
+            }
+        }
+
+        return read;
+    }
+}
