@@ -2,9 +2,14 @@ using FluentValidation;
 using Microsoft.AspNetCore.HostFiltering;
 using Microsoft.AspNetCore.Http.Timeouts;
 using SoilAdvisor.Api.Catalogues;
+using SoilAdvisor.Api.Checks;
 using SoilAdvisor.Api.Contract;
+using SoilAdvisor.Api.CoverCrops;
+using SoilAdvisor.Api.Formulas;
 using SoilAdvisor.Api.Http;
 using SoilAdvisor.Api.LabFiles;
+using SoilAdvisor.Api.Lime;
+using SoilAdvisor.Api.Plans;
 using SoilAdvisor.Api.Ratings;
 using SoilAdvisor.ReferenceTables;
 
@@ -30,6 +35,11 @@ public static class Host
         app.UseRequestTimeouts();
         app.MapRatings();
         app.MapLabFiles();
+        app.MapLime();
+        app.MapPlans();
+        app.MapCoverCrops();
+        app.MapChecks();
+        app.MapFormulas();
         app.MapCatalogues();
         app.MapContract();
         return app;
@@ -49,7 +59,7 @@ public static class Host
         {
             Timeout = limits.RequestTime,
             TimeoutStatusCode = StatusCodes.Status503ServiceUnavailable,
-            WriteTimeoutResponse = context => Problems.TimedOut(limits).Result.ExecuteAsync(context),
+            WriteTimeoutResponse = context => Problems.TimedOut(limits).ToResult().ExecuteAsync(context),
         });
         builder.Services.PostConfigure<HostFilteringOptions>(options =>
         {

@@ -45,7 +45,7 @@ public sealed class Vocabulary<T>
 
         var near = NearestNames.Of(text.Trim(), byValue.Values);
         return Answer<T>.Refused(
-            $"unknown-{Word}",
+            $"unknown-{Word.Replace(' ', '-').ToLowerInvariant()}",
             $"\"{(text.Length > 64 ? text[..64] + "…" : text)}\" is not a known {Word}.",
             near.Count > 0 ? $"Did you mean {string.Join(" or ", near)}? Known: {string.Join(", ", Ids)}." : $"Use one of: {string.Join(", ", Ids)}.");
     }

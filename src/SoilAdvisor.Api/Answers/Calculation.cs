@@ -40,6 +40,9 @@ internal sealed class Calculation(Tables tables, Asked asked, FaultList faults, 
         }
     }
 
+    /// <summary>What was assumed for the answer as a whole.</summary>
+    public IReadOnlyList<Assumption> OwnAssumptions => assumptions;
+
     public IReadOnlyList<AssumptionAnswer> Assumptions() => [.. assumptions.Select(Of)];
 
     public IReadOnlyList<AssumptionAnswer> Assumptions(IEnumerable<Assumption> some) => [.. some.Distinct().Select(Of)];

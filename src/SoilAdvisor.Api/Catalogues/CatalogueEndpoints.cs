@@ -39,7 +39,7 @@ internal static class CatalogueEndpoints
         group.MapGet("/{id}", (string id, HttpContext context, CatalogueStore store, Tables tables) =>
                 find(tables)(id).TryGet(out var item, out var reason)
                     ? Fresh(context, store, () => store.Entry(bibliography => write(item, tables, bibliography)))
-                    : Problem.Of(StatusCodes.Status404NotFound, [Fault.Of("id", reason)]).Result)
+                    : Problem.Of(StatusCodes.Status404NotFound, [Fault.Of("id", reason)]).ToResult())
             .WithName($"Get-{path}").WithSummary($"One {word} by its id")
             .Produces<EntryAnswer<TEntry>>().Produces(StatusCodes.Status304NotModified).Produces<Problem>(StatusCodes.Status404NotFound, Problem.MediaType);
     }

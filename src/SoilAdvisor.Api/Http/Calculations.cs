@@ -41,17 +41,17 @@ internal static class Calculations
     {
         if (RequestBody.WrongType(context.Request, "application/json") is { } wrong)
         {
-            return wrong.Result;
+            return wrong.ToResult();
         }
 
         var (bytes, unreadable) = await RequestBody.ReadAsync(context);
         if (bytes is null)
         {
-            return unreadable!.Result;
+            return unreadable!.ToResult();
         }
 
         var (request, misshapen) = RequestBody.Parse(bytes, ApiJson.TypeOf<TRequest>());
-        return request is null ? misshapen!.Result : Run(context, request, calculate, write);
+        return request is null ? misshapen!.ToResult() : Run(context, request, calculate, write);
     }
 
     /// <summary>One calculation from a request of the agreed shape.</summary>
@@ -63,7 +63,7 @@ internal static class Calculations
         var (asked, unasked) = Asked.Read(context.Request.Query);
         if (unasked.Count > 0)
         {
-            return Problem.Of(StatusCodes.Status400BadRequest, unasked).Result;
+            return Problem.Of(StatusCodes.Status400BadRequest, unasked).ToResult();
         }
 
         var services = context.RequestServices;
@@ -72,7 +72,7 @@ internal static class Calculations
         var calculation = new Calculation(services.GetRequiredService<Tables>(), asked, faults, today, context.RequestAborted);
         var answer = calculate(request, calculation);
         return answer is null || (asked.Strict && faults.Count > 0)
-            ? Problem.Of(StatusCodes.Status422UnprocessableEntity, faults.All).Result
+            ? Problem.Of(StatusCodes.Status422UnprocessableEntity, faults.All).ToResult()
             : write(answer, calculation);
     }
 

@@ -10,7 +10,7 @@ internal sealed record Problem(string Type, string Title, int Status, string? De
     public static Problem Of(int status, string pointer, string code, string message, string suggestion) =>
         Of(status, [new Fault(pointer, code, message, suggestion)]);
 
-    public IResult Result => TypedResults.Json(this, ApiJson.TypeOf<Problem>(), MediaType, Status);
+    public IResult ToResult() => TypedResults.Json(this, ApiJson.TypeOf<Problem>(), MediaType, Status);
 
     private static string DetailOf(IReadOnlyList<Fault> faults) => faults.Count == 1
         ? faults[0].Message

@@ -15,7 +15,7 @@ internal static class Problems
     public static void UseProblems(this WebApplication app)
     {
         app.UseExceptionHandler();
-        app.UseStatusCodePages(context => ForStatus(context.HttpContext).Result.ExecuteAsync(context.HttpContext));
+        app.UseStatusCodePages(context => ForStatus(context.HttpContext).ToResult().ExecuteAsync(context.HttpContext));
     }
 
     public static Problem TimedOut(Limits limits) => Problem.Of(
@@ -55,7 +55,7 @@ internal static class Problems
         if (context.Features.Get<IExceptionHandlerFeature>()?.Error is BadHttpRequestException bad)
         {
             context.Response.StatusCode = bad.StatusCode;
-            return ForStatus(context).Result.ExecuteAsync(context);
+            return ForStatus(context).ToResult().ExecuteAsync(context);
         }
 
         var problem = Problem.Of(
@@ -64,7 +64,7 @@ internal static class Problems
             "our-mistake",
             "Something went wrong on our side; nothing was computed.",
             "Report it with the trace id below and the request that you sent.");
-        return (problem with { TraceId = context.TraceIdentifier }).Result.ExecuteAsync(context);
+        return (problem with { TraceId = context.TraceIdentifier }).ToResult().ExecuteAsync(context);
     }
 
     private static string Short(PathString path) => path.Value is { Length: > 100 } text ? text[..100] + "…" : path.Value ?? "/";

@@ -1,8 +1,13 @@
 using System.Text.Json.Serialization;
 using SoilAdvisor.Api.Answers;
 using SoilAdvisor.Api.Catalogues;
+using SoilAdvisor.Api.Checks;
 using SoilAdvisor.Api.Contract;
+using SoilAdvisor.Api.CoverCrops;
+using SoilAdvisor.Api.Formulas;
 using SoilAdvisor.Api.LabFiles;
+using SoilAdvisor.Api.Lime;
+using SoilAdvisor.Api.Plans;
 using SoilAdvisor.Api.Ratings;
 using SoilAdvisor.Api.SoilTests;
 
@@ -15,6 +20,20 @@ namespace SoilAdvisor.Api.Http;
 [JsonSerializable(typeof(RatingsAnswer))]
 [JsonSerializable(typeof(LabFileRequest))]
 [JsonSerializable(typeof(LabFileAnswer))]
+[JsonSerializable(typeof(LimeRequest))]
+[JsonSerializable(typeof(LimeAnswer))]
+[JsonSerializable(typeof(CoverCropsRequest))]
+[JsonSerializable(typeof(CoverCropsAnswer))]
+[JsonSerializable(typeof(NitrogenRequest))]
+[JsonSerializable(typeof(NitrogenAnswer))]
+[JsonSerializable(typeof(CheckRequest))]
+[JsonSerializable(typeof(CheckAnswer))]
+[JsonSerializable(typeof(FormulaRequest))]
+[JsonSerializable(typeof(FormulaAnswer))]
+[JsonSerializable(typeof(CatalogueAnswer<FormulaEntry>))]
+[JsonSerializable(typeof(EntryAnswer<FormulaEntry>))]
+[JsonSerializable(typeof(PlanRequest))]
+[JsonSerializable(typeof(PlanAnswer))]
 [JsonSerializable(typeof(HealthAnswer))]
 [JsonSerializable(typeof(CatalogueAnswer<GuideEntry>))]
 [JsonSerializable(typeof(EntryAnswer<GuideEntry>))]

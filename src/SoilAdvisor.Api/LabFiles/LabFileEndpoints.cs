@@ -21,7 +21,7 @@ internal static class LabFileEndpoints
     {
         if (RequestBody.WrongType(context.Request, Csv, Json) is { } wrong)
         {
-            return wrong.Result;
+            return wrong.ToResult();
         }
 
         if (MediaTypeHeaderValue.Parse(context.Request.ContentType).MediaType.Equals(Json, StringComparison.OrdinalIgnoreCase))
@@ -32,12 +32,12 @@ internal static class LabFileEndpoints
         var (bytes, problem) = await RequestBody.ReadAsync(context);
         if (bytes is null)
         {
-            return problem!.Result;
+            return problem!.ToResult();
         }
 
         return TextOf(bytes) is { } text
             ? Calculations.Run<LabText, LabFileAnswer>(context, new LabText(text), FromCsv, Write)
-            : Problem.Of(StatusCodes.Status400BadRequest, "", "not-utf-8", "The file is not text in UTF-8.", "Save it as CSV in UTF-8; a spreadsheet file is not CSV.").Result;
+            : Problem.Of(StatusCodes.Status400BadRequest, "", "not-utf-8", "The file is not text in UTF-8.", "Save it as CSV in UTF-8; a spreadsheet file is not CSV.").ToResult();
     }
 
     private static IResult Write(LabFileAnswer answer, Calculation calculation) => TypedResults.Json(answer, ApiJson.TypeOf<LabFileAnswer>());

@@ -1,0 +1,23 @@
+using SoilAdvisor.Agronomy.Certification;
+using SoilAdvisor.Api.Answers;
+
+namespace SoilAdvisor.Api.Checks;
+
+/// <summary>One rule held against records and plan. The certifier decides.</summary>
+internal sealed record FindingAnswer(string Rule, string Standard, string Section, string State, string Message, string? Record, bool Blocks, CitedAs By) : Sourced(By)
+{
+    public static FindingAnswer Of(Finding finding, Calculation calculation) => new(
+        finding.Rule,
+        finding.Standard,
+        finding.Section,
+        finding.State switch
+        {
+            FindingState.Pass => "pass",
+            FindingState.Act => "act",
+            _ => "not-decidable",
+        },
+        finding.Message,
+        finding.Record,
+        finding.Blocks,
+        calculation.Cite(finding.Source));
+}

@@ -1,0 +1,25 @@
+using SoilAdvisor.Api.Answers;
+using SoilAdvisor.Api.Catalogues;
+using SoilAdvisor.Api.Checks;
+using SoilAdvisor.Api.Http;
+
+namespace SoilAdvisor.Api.Plans;
+
+/// <summary>The plan of a farm.</summary>
+internal sealed record PlanAnswer(
+    string? Farm,
+    string Date,
+    GuideNamed Guide,
+    string GuideReason,
+    IReadOnlyList<string> OtherGuides,
+    string? RateTable,
+    string Objective,
+    IReadOnlyList<BedAnswer> Beds,
+    IReadOnlyList<PurchaseAnswer> Purchases,
+    IReadOnlyList<FindingAnswer> Findings,
+    IReadOnlyList<string> Warnings,
+    TotalsAnswer Totals,
+    IReadOnlyList<Fault>? Refused,
+    IReadOnlyList<AssumptionAnswer> Assumptions,
+    IReadOnlyList<SourceAnswer> Sources,
+    Versions Versions) : IRefusable;

@@ -1,0 +1,18 @@
+using SoilAdvisor.Api.Beds;
+
+namespace SoilAdvisor.Api.Plans;
+
+/// <summary>Choices beside the data, as received.</summary>
+internal sealed record PlanOptions
+{
+    /// <summary>Day the plan is made for; left out, the day of the request, which is then said.</summary>
+    public string? Date { get; init; }
+
+    public WrittenFrost? Frost { get; init; }
+
+    /// <summary>Lime method id; left out, the one made for the buffer and the region.</summary>
+    public string? LimeMethod { get; init; }
+
+    /// <summary>ISO 4217; left out, that of the prices.</summary>
+    public string? Currency { get; init; }
+}
