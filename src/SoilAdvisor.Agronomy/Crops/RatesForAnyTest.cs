@@ -15,6 +15,7 @@ internal static class RatesForAnyTest
     public static RateTable? AddTo(NeedRequest request, WorkingSheet? working)
     {
         var tables = InOrder(request);
+        var ownTables = tables.Where(t => IsOfGuide(request, t)).ToList();
         RateTable? nitrogenTable = null;
         for (var i = 0; i < request.Plantings.Count; i++)
         {
@@ -27,7 +28,9 @@ internal static class RatesForAnyTest
 
             foreach (var nutrient in Micronutrients)
             {
-                Add(request, tables, i, nutrient, working);
+                // A micronutrient rate is never borrowed from another guide: the margin between too little and too much is narrow.
+                // It is no line of the board either, because nothing is spread until the guard says so.
+                Add(request, ownTables, i, nutrient, null);
             }
         }
 

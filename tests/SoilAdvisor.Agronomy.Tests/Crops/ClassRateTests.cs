@@ -146,6 +146,14 @@ public sealed class ClassRateTests
         Assert.Equal("soil boron low", NeedOf(Test(), [ClassTable], [Plant(Cabbage)]).Only(PlantNutrient.B).Condition);
 
     [Fact]
+    public void A_micronutrient_rate_is_never_borrowed_from_another_region()
+    {
+        var far = Elsewhere with { Rates = [Rate("lettuce", PlantNutrient.N, "all", 70), Rate("lettuce", PlantNutrient.B, "all", 1)] };
+
+        Assert.DoesNotContain(NeedOf(Test(), [far], [Plant(Lettuce)]).Needs, n => n.Nutrient == PlantNutrient.B);
+    }
+
+    [Fact]
     public void A_rate_borrowed_from_another_region_is_said()
     {
         var answer = NeedOf(Test(), [ClassTable, Elsewhere], [Plant(Lettuce)]);
