@@ -84,7 +84,8 @@ internal sealed class MarkdownWriter(SourceList sources)
 
     private static string Text(Cell cell, bool isKey)
     {
-        var escaped = string.Join("; ", cell.Lines.Select(MarkdownText.Escape));
+        // A line that ends its own sentence needs no other mark before the next.
+        var escaped = string.Join("; ", cell.Lines.Select(MarkdownText.Escape)).Replace(".; ", ". ", StringComparison.Ordinal);
         return isKey && escaped.Length > 0 ? $"**{escaped}**" : escaped;
     }
 

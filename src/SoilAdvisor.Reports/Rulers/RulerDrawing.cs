@@ -14,6 +14,7 @@ internal static class RulerDrawing
 {
     // Left and right margin in percent, so that a number on the first or last mark is not cut off.
     private const double Margin = 5;
+    private const int LimitDigits = 5;
     private const int Edge = 34;
     private const int LimitBaseline = 62;
     private const int NameBaseline = 80;
@@ -36,20 +37,22 @@ internal static class RulerDrawing
             Shape(svg, 0, "M0 -4 L-8 0 L0 4", "open-end");
         }
 
+        svg.Append("<g class=\"small\">");
+        foreach (var small in ruler.Stretches.SelectMany(s => s.SmallMarks))
+        {
+            Line(svg, small, small, Edge, Edge + 5);
+        }
+
+        svg.Append("</g>");
         foreach (var stretch in ruler.Stretches)
         {
-            foreach (var small in stretch.SmallMarks)
-            {
-                Line(svg, small, small, Edge, Edge + 5, "small");
-            }
-
             Name(svg, stretch, encode);
         }
 
         foreach (var mark in ruler.Marks)
         {
             Line(svg, mark.Place, mark.Place, Edge, Edge + 13, "mark");
-            Text(svg, mark.Place, LimitBaseline, Figure.Printed(mark.Limit), "limit", "middle");
+            Text(svg, mark.Place, LimitBaseline, Figure.Calculator(mark.Limit, LimitDigits), "limit", "middle");
         }
 
         Result(svg, ruler, rating, encode);
@@ -85,8 +88,8 @@ internal static class RulerDrawing
 
     private static string Anchor(double place) => place < 0.15 ? "start" : place > 0.85 ? "end" : "middle";
 
-    private static void Line(StringBuilder svg, double from, double to, int y1, int y2, string kind) =>
-        svg.Append(CultureInfo.InvariantCulture, $"<line x1=\"{Percent(from)}\" x2=\"{Percent(to)}\" y1=\"{y1}\" y2=\"{y2}\" class=\"{kind}\"/>");
+    private static void Line(StringBuilder svg, double from, double to, int y1, int y2, string? kind = null) =>
+        svg.Append(CultureInfo.InvariantCulture, $"<line x1=\"{Percent(from)}\" x2=\"{Percent(to)}\" y1=\"{y1}\" y2=\"{y2}\"{(kind is null ? "" : $" class=\"{kind}\"")}/>");
 
     private static void Text(StringBuilder svg, double place, int y, string encoded, string kind, string anchor) =>
         svg.Append(CultureInfo.InvariantCulture, $"<text x=\"{Percent(place)}\" y=\"{y}\" class=\"{kind}\" text-anchor=\"{anchor}\">{encoded}</text>");

@@ -54,9 +54,15 @@ internal static class BedSheet
         var laboratory = test.Lab is { } lab ? $", {lab}" : "";
         return new Paragraph(
             new Sentence($"Crops: {crops}."),
-            new Sentence($"Ground spread: {TradeWords.Of(bed.Bed.Spread)}, {bed.Bed.AreaShown} ({measures.Ground(bed.Bed.Area)}).", Citation.OurArithmetic),
+            new Sentence($"Ground spread: {TradeWords.Of(bed.Bed.Spread)}, {Ground(bed, measures)}.", Citation.OurArithmetic),
             new Sentence($"Soil test {test.Id}{sampled}{laboratory}."),
             new Sentence(bed.Cost is { } cost ? $"Cost of what is priced: {Measures.Cost(cost)}." : "No cost: nothing here has a price.", Citation.OurArithmetic));
+    }
+
+    private static string Ground(BedPlan bed, Measures measures)
+    {
+        var area = measures.Ground(bed.Bed.Area);
+        return bed.Bed.AreaShown.EndsWith(area, StringComparison.Ordinal) ? bed.Bed.AreaShown : $"{bed.Bed.AreaShown} ({area})";
     }
 
     private static IEnumerable<Block> Ratings(BedPlan bed)
@@ -87,7 +93,7 @@ internal static class BedSheet
         yield return new SourcedTable(
             ["Crop", "Nutrient", "Advised on the ground spread", "Read with", "How to give it"],
             [.. bed.Need.Needs.Select(n => new SourcedRow(
-                [CropName(bed, n.PlantingIndex, n.Crop), Named(n), Cell.Of(measures.BothRanges(n.Rate.Low, n.Rate.High)), ReadWith(n), HowToGive(n, measures)],
+                [CropName(bed, n.PlantingIndex, n.Crop), Named(n), n.Rate.High.IsZero ? "0: none is advised" : Cell.Of(measures.BothRanges(n.Rate.Low, n.Rate.High)), ReadWith(n), HowToGive(n, measures)],
                 [n.Source, .. n.Splits.Select(s => s.Source)]))]);
     }
 

@@ -1,4 +1,5 @@
 using System.Globalization;
+using SoilAdvisor.Agronomy.Materials;
 using SoilAdvisor.Agronomy.Plans;
 using SoilAdvisor.Agronomy.Working;
 using SoilAdvisor.Reports.Paper;
@@ -56,11 +57,22 @@ internal static class FarmSheet
     private static SourcedTable ShoppingList(FarmPlan plan, Measures measures)
     {
         var rows = plan.Purchases.Select(p => new SourcedRow(
-            [p.Offered.Material.Name, measures.Weight(p.Needed), p.OnHand is { } stock ? measures.Weight(stock) : "not said", measures.Weight(p.ToBuy), p.ToBuy.Kilograms > 0 ? Measures.Cost(p.Cost) : "on the shelf"],
+            [
+                p.Offered.Material.Name,
+                measures.Weight(p.Needed),
+                p.OnHand is { } stock ? measures.Weight(stock) : "not said",
+                p.ToBuy.Kilograms > 0 ? measures.Weight(p.ToBuy) : "nothing",
+                p.ToBuy.Kilograms > 0 ? Measures.Cost(p.Cost) : "on the shelf",
+            ],
             [Citation.OurArithmetic])).ToList();
+        foreach (var spent in plan.Purchases.Where(p => p.ToBuy.Kilograms > 0).Select(p => p.Cost).OfType<Money>().GroupBy(m => m.Currency))
+        {
+            rows.Add(new SourcedRow(["To spend on what has a price", "", "", "", Measures.Cost(new Money(spent.Sum(m => m.Value), spent.Key))], [Citation.OurArithmetic]));
+        }
+
         if (plan.Cost is { } cost)
         {
-            rows.Add(new SourcedRow([plan.Partial ? "All beds planned so far, at the prices given" : "All beds, at the prices given", "", "", "", Measures.Cost(cost)], [Citation.OurArithmetic]));
+            rows.Add(new SourcedRow(["Worth of all that is spread, stock included, at the prices given", "", "", "", Measures.Cost(cost)], [Citation.OurArithmetic]));
         }
 
         return new SourcedTable(["Material", "Needed", "From the shelf", "To buy", "Cost"], rows, KeyColumn: 3);

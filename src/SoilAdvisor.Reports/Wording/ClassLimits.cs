@@ -17,9 +17,9 @@ internal static class ClassLimits
 
         return (lower, upper) switch
         {
-            ({ } l, { } u) => $"{(printed.LowerIncluded ? "from" : "above")} {Figure.Of(l)} {(printed.UpperIncluded ? "to" : "to under")} {Figure.Of(u)}",
-            ({ } l, null) => printed.LowerIncluded ? $"{Figure.Of(l)} and up" : $"above {Figure.Of(l)}",
-            (null, { } u) => printed.UpperIncluded ? $"up to {Figure.Of(u)}" : $"under {Figure.Of(u)}",
+            ({ } l, { } u) => $"{(printed.LowerIncluded ? "from" : "above")} {Figure.AsReported(l)} {(printed.UpperIncluded ? "to" : "to under")} {Figure.AsReported(u)}",
+            ({ } l, null) => printed.LowerIncluded ? $"{Figure.AsReported(l)} and up" : $"above {Figure.AsReported(l)}",
+            (null, { } u) => printed.UpperIncluded ? $"up to {Figure.AsReported(u)}" : $"under {Figure.AsReported(u)}",
             _ => "any value",
         };
     }

@@ -16,6 +16,9 @@ internal static class Figure
     // A pocket calculator takes eight to ten digits and no grouping commas.
     public static string Calculator(double value, int digits) => Print(value, digits, Plain);
 
+    // A limit is compared with what the laboratory printed, which has no grouping commas.
+    public static string AsReported(decimal value) => value.ToString(Plain, CultureInfo.InvariantCulture);
+
     public static string Of(decimal value) => value.ToString(Grouped, CultureInfo.InvariantCulture);
 
     private static string Print(double value, int digits, string format)

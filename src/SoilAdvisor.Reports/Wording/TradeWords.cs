@@ -95,5 +95,5 @@ internal static class TradeWords
     // A pH has no unit to print beside it.
     public static string Of(ReportingUnit unit) => unit == ReportingUnit.PhUnits ? "" : Words.Units.IdOf(unit);
 
-    public static string Sentence(string text) => text.Length == 0 || text[^1] is '.' or '!' or '?' or ':' ? text : text + ".";
+    public static string Sentence(string text) => text.Length == 0 || text[^1] is '.' or '!' or '?' or ':' || text.EndsWith(".)", StringComparison.Ordinal) ? text : text + ".";
 }
