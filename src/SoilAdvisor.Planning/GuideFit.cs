@@ -13,8 +13,9 @@ namespace SoilAdvisor.Planning;
 /// <param name="InRegion">True when it, or a rate table that may be read with it, was written for the region.</param>
 /// <param name="Calibration">0 vegetables, 1 general, 2 field crops.</param>
 /// <param name="CropsWithRates">Crops with a rate in a table that may be read with it.</param>
+/// <param name="OwnRegion">True when the guide itself was written for the region.</param>
 /// <param name="Seen">True when its limits were read rather than recalled.</param>
-internal sealed record GuideFit(Guide Guide, int Main, int Rated, bool InRegion, int Calibration, int CropsWithRates, bool Seen) : IComparable<GuideFit>
+internal sealed record GuideFit(Guide Guide, int Main, int Rated, bool InRegion, int Calibration, int CropsWithRates, bool OwnRegion, bool Seen) : IComparable<GuideFit>
 {
     public static bool IsMain(Analyte analyte) => analyte is Analyte.P or Analyte.K;
 
@@ -41,6 +42,7 @@ internal sealed record GuideFit(Guide Guide, int Main, int Rated, bool InRegion,
             region is not null && guide.Regions.Concat(pairs.SelectMany(t => t.Regions)).Contains(region, StringComparer.OrdinalIgnoreCase),
             guide.CalibratedOn switch { "vegetables" => 0, "general" => 1, _ => 2 },
             crops.Distinct(StringComparer.Ordinal).Count(c => pairs.Any(t => t.Kind == Agronomy.Crops.RateTableKind.BuildUpAndMaintenance || t.Rates.Any(r => r.Crop == c))),
+            region is not null && guide.Regions.Contains(region, StringComparer.OrdinalIgnoreCase),
             guide.Source.Evidence == Evidence.Seen);
     }
 
@@ -64,6 +66,6 @@ internal sealed record GuideFit(Guide Guide, int Main, int Rated, bool InRegion,
         return $"No guide was named. {Guide.Id} was taken because {string.Join(", ", reasons)}.";
     }
 
-    private static (int, bool, int, int, bool, int) Rank(GuideFit fit) =>
-        (-fit.Main, !fit.InRegion, fit.Calibration, -fit.CropsWithRates, !fit.Seen, -fit.Rated);
+    private static (int, bool, int, int, bool, bool, int) Rank(GuideFit fit) =>
+        (-fit.Main, !fit.InRegion, fit.Calibration, -fit.CropsWithRates, !fit.OwnRegion, !fit.Seen, -fit.Rated);
 }

@@ -1,0 +1,77 @@
+using SoilAdvisor.Agronomy.SoilTests;
+
+namespace SoilAdvisor.Planning.Tests.Farms;
+
+public class GuideChoiceTests
+{
+    [Fact]
+    public void A_guide_that_was_named_is_taken()
+    {
+        var named = Farm.Tables.Guide("new-jersey-vegetables").Value;
+        var chosen = GuideChoice.For([Farm.Test(14, 60)], named, "US-DE", ["spinach"], Farm.Tables).Value;
+        Assert.Same(named, chosen.Guide);
+        Assert.Contains("delaware-vegetables", chosen.Others);
+        Assert.DoesNotContain("new-jersey-vegetables", chosen.Others);
+    }
+
+    [Fact]
+    public void A_named_guide_that_does_not_cover_the_extractant_is_refused_with_those_that_do()
+    {
+        var refused = GuideChoice.For([Farm.Test(14, 60)], Farm.Tables.Guide("uk-olsen-index").Value, null, ["spinach"], Farm.Tables).Reason;
+        Assert.Equal("guide-does-not-cover", refused.Code);
+        Assert.Contains("mehlich-3", refused.Message);
+        Assert.Contains("delaware-vegetables", refused.Suggestion);
+    }
+
+    [Theory]
+    [InlineData("US-DE", "delaware-vegetables")]
+    [InlineData("US-NJ", "new-jersey-vegetables")]
+    [InlineData("us-nj", "new-jersey-vegetables")]
+    public void The_region_decides_between_guides_of_one_extractant(string region, string guide) =>
+        Assert.Equal(guide, GuideChoice.For([Farm.Test(14, 60)], null, region, ["spinach"], Farm.Tables).Value.Guide.Id);
+
+    [Fact]
+    public void A_guide_whose_rates_are_for_the_region_goes_before_one_calibrated_on_field_crops()
+    {
+        // Pennsylvania's own limits were calibrated on field crops; the Mid-Atlantic rates are for Pennsylvania too and are read with Delaware's.
+        Assert.Equal("delaware-vegetables", GuideChoice.For([Farm.Test(14, 60)], null, "US-PA", ["spinach"], Farm.Tables).Value.Guide.Id);
+    }
+
+    [Theory]
+    [InlineData(Extractant.Olsen)]
+    [InlineData(Extractant.Mehlich1)]
+    [InlineData(Extractant.BrayP1)]
+    public void Every_guide_that_is_chosen_rates_the_phosphorus_of_the_test(Extractant extractant)
+    {
+        var test = Farm.Test(14, 60, extractant: extractant);
+        var chosen = GuideChoice.For([test], null, null, ["tomato"], Farm.Tables).Value;
+        Assert.Contains(test.Readings.Take(2), r => chosen.Guide.Rate(test, r, new Agronomy.Ratings.RatingContext("tomato", null, null, null)).IsGiven);
+    }
+
+    [Fact]
+    public void The_reason_and_the_others_are_said()
+    {
+        var chosen = GuideChoice.For([Farm.Test(14, 60)], null, "US-DE", ["spinach"], Farm.Tables).Value;
+        Assert.StartsWith($"No guide was named. {chosen.Guide.Id} was taken because it rates 2 readings of phosphorus and potassium in 1 soil test", chosen.Reason);
+        Assert.Contains("region", chosen.Reason);
+        Assert.NotEmpty(chosen.Others);
+    }
+
+    [Fact]
+    public void Without_a_guide_for_the_method_the_refusal_names_what_is_held()
+    {
+        var test = Farm.Test(14, 60);
+        var odd = test with { Readings = [test.Readings[0] with { Method = Method.Extracted(Extractant.HotWater, Detection.Icp) }] };
+        var refused = GuideChoice.For([odd], null, null, ["spinach"], Farm.Tables).Reason;
+        Assert.Equal("no-guide-covers", refused.Code);
+        Assert.Contains("hot-water (icp)", refused.Message);
+        Assert.Contains("delaware-vegetables", refused.Suggestion);
+    }
+
+    [Fact]
+    public void A_test_without_phosphorus_and_potassium_finds_no_guide()
+    {
+        var test = Farm.Test(14, 60);
+        Assert.Contains("the soil tests hold neither", GuideChoice.For([test with { Readings = [test.Readings[3]] }], null, null, ["spinach"], Farm.Tables).Reason.Message);
+    }
+}
