@@ -8,8 +8,9 @@ namespace SoilAdvisor.Planning.MaterialChoice;
 /// </summary>
 internal sealed class LinearProgramme : IDisposable
 {
-    // Slack between two stages, so that rounding in the first never empties the second; too small to buy anything with.
-    private const double StageSlack = 1e-8;
+    // Slack between two stages, so that rounding in the first does not empty the second; too small to buy anything with. Where the
+    // solver still finds the second stage empty, the next is tried: 0.0001 lb/acre is below every figure that is shown.
+    private static readonly double[] StageSlacks = [1e-8, 1e-6, 1e-4];
 
     private readonly MaterialModel model;
     private readonly Solver solver;
@@ -17,6 +18,7 @@ internal sealed class LinearProgramme : IDisposable
     private readonly Variable[] amounts;
     private readonly Variable[] excesses;
     private readonly Variable?[] missing;
+    private readonly Constraint mostExcess;
 
     public LinearProgramme(MaterialModel model)
     {
@@ -29,13 +31,20 @@ internal sealed class LinearProgramme : IDisposable
         AddRequirements();
         AddExcesses();
         AddSharedLimits();
+        mostExcess = solver.MakeConstraint(double.NegativeInfinity, double.PositiveInfinity, "excess");
+        foreach (var excess in excesses)
+        {
+            mostExcess.SetCoefficient(excess, 1);
+        }
     }
 
-    /// <summary>Least burden under all requirements; false when they cannot be met together.</summary>
-    public bool MinimiseBurden() => model.Priced ? MinimiseMoney() : MinimiseExcessThenMass();
+    /// <summary>Rates in pounds per acre with the least burden under all requirements; null when they cannot be met together.</summary>
+    public double[]? LeastBurden() => model.Priced ? LeastMoney() : LeastExcessThenMass();
 
-    /// <summary>Finds the smallest sum of missed shares of the floors, each floor counting alike, and allows exactly that.</summary>
-    public void AllowLeastMissing()
+    /// <summary>
+    /// Rates that miss the smallest sum of shares of the floors, each floor counting alike, and carry the least burden among those.
+    /// </summary>
+    public double[] LeastMissing()
     {
         var objective = NewObjective();
         for (var i = 0; i < missing.Length; i++)
@@ -48,20 +57,28 @@ internal sealed class LinearProgramme : IDisposable
             }
         }
 
-        if (!Optimal())
+        if (!IsOptimal())
         {
             throw new InvalidOperationException("Spreading nothing keeps every ceiling, yet the solver found no plan.");
         }
 
-        var found = missing.Select(m => m?.SolutionValue() ?? 0).ToArray();
-        for (var i = 0; i < missing.Length; i++)
+        var found = Amounts();
+        var missed = missing.Select(m => m?.SolutionValue() ?? 0).ToArray();
+        foreach (var slack in StageSlacks)
         {
-            missing[i]?.SetUb(found[i] + StageSlack);
-        }
-    }
+            for (var i = 0; i < missing.Length; i++)
+            {
+                missing[i]?.SetUb(missed[i] + slack);
+            }
 
-    /// <summary>Rates in pounds per acre, in the order of the model.</summary>
-    public double[] Amounts() => [.. amounts.Select(a => a.SolutionValue())];
+            if (LeastBurden() is { } best)
+            {
+                return best;
+            }
+        }
+
+        return found;
+    }
 
     public void Dispose()
     {
@@ -69,7 +86,9 @@ internal sealed class LinearProgramme : IDisposable
         solver.Dispose();
     }
 
-    private bool MinimiseMoney()
+    private double[] Amounts() => [.. amounts.Select(a => a.SolutionValue())];
+
+    private double[]? LeastMoney()
     {
         var objective = NewObjective();
         for (var i = 0; i < amounts.Length; i++)
@@ -82,10 +101,10 @@ internal sealed class LinearProgramme : IDisposable
             objective.SetCoefficient(excess, MaterialModel.ExcessBurden);
         }
 
-        return Optimal();
+        return IsOptimal() ? Amounts() : null;
     }
 
-    private bool MinimiseExcessThenMass()
+    private double[]? LeastExcessThenMass()
     {
         var objective = NewObjective();
         foreach (var excess in excesses)
@@ -93,24 +112,29 @@ internal sealed class LinearProgramme : IDisposable
             objective.SetCoefficient(excess, 1);
         }
 
-        if (!Optimal())
+        mostExcess.SetUb(double.PositiveInfinity);
+        if (!IsOptimal())
         {
-            return false;
+            return null;
         }
 
-        var row = solver.MakeConstraint(0, objective.Value() * (1 + StageSlack) + StageSlack, "least excess");
-        foreach (var excess in excesses)
-        {
-            row.SetCoefficient(excess, 1);
-        }
-
+        var (found, least) = (Amounts(), objective.Value());
         objective = NewObjective();
         foreach (var amount in amounts)
         {
             objective.SetCoefficient(amount, 1);
         }
 
-        return Optimal();
+        foreach (var slack in StageSlacks)
+        {
+            mostExcess.SetUb((least * (1 + slack)) + slack);
+            if (IsOptimal())
+            {
+                return Amounts();
+            }
+        }
+
+        return found;
     }
 
     private void AddRequirements()
@@ -182,5 +206,17 @@ internal sealed class LinearProgramme : IDisposable
         return objective;
     }
 
-    private bool Optimal() => solver.Solve(parameters) == Solver.ResultStatus.OPTIMAL;
+    // The solver starts from the basis before; where that leads it astray numerically, it starts once more from nothing.
+    private bool IsOptimal()
+    {
+        parameters.SetIntegerParam(MPSolverParameters.IntegerParam.INCREMENTALITY, (int)MPSolverParameters.IncrementalityValues.INCREMENTALITY_ON);
+        var status = solver.Solve(parameters);
+        if (status is not (Solver.ResultStatus.OPTIMAL or Solver.ResultStatus.INFEASIBLE))
+        {
+            parameters.SetIntegerParam(MPSolverParameters.IntegerParam.INCREMENTALITY, (int)MPSolverParameters.IncrementalityValues.INCREMENTALITY_OFF);
+            status = solver.Solve(parameters);
+        }
+
+        return status == Solver.ResultStatus.OPTIMAL;
+    }
 }

@@ -24,16 +24,7 @@ internal static class MaterialSolver
         }
 
         using var programme = new LinearProgramme(model);
-        if (!programme.MinimiseBurden())
-        {
-            programme.AllowLeastMissing();
-            if (!programme.MinimiseBurden())
-            {
-                throw new InvalidOperationException("A plan whose missed amounts were just found could not be solved again.");
-            }
-        }
-
-        return Tidy(model, programme.Amounts());
+        return Tidy(model, programme.LeastBurden() ?? programme.LeastMissing());
     }
 
     private static MaterialSolution Tidy(MaterialModel model, double[] amounts)
