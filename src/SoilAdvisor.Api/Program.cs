@@ -1,6 +1,11 @@
 using SoilAdvisor.Api;
 using SoilAdvisor.ReferenceTables;
 
+if (args is [HealthProbe.Option, var address])
+{
+    return await HealthProbe.Ask(address);
+}
+
 try
 {
     await SoilAdvisor.Api.Host.Build(args).RunAsync();
