@@ -1,0 +1,104 @@
+using System.Globalization;
+using SoilAdvisor.Api;
+using SoilAdvisor.Cli.Connections;
+using SoilAdvisor.Cli.Screens;
+using SoilAdvisor.Cli.Verbs;
+using SoilAdvisor.ReferenceTables;
+using Spectre.Console.Cli;
+
+namespace SoilAdvisor.Cli;
+
+/// <summary>The verbs and what happens when one of them cannot go on.</summary>
+internal static class CommandLine
+{
+    /// <summary>Runs the command.</summary>
+    /// <param name="arguments">As typed.</param>
+    /// <param name="screen">Where it writes.</param>
+    /// <param name="stop">Stops it.</param>
+    /// <returns>One of <see cref="ExitCode"/>.</returns>
+    public static async Task<int> Run(IReadOnlyList<string> arguments, Screen screen, CancellationToken stop)
+    {
+        try
+        {
+            return await Verbs(screen).RunAsync(arguments, stop);
+        }
+        catch (CommandAppException fault)
+        {
+            screen.Say(fault.Message);
+            screen.Say($"\"{Product.Command} --help\" lists the verbs, \"{Product.Command} VERB --help\" the options of one with examples.");
+            return ExitCode.BadInput;
+        }
+        catch (NoServiceException fault)
+        {
+            screen.Say(fault.Message);
+            screen.Say($"Check the address, or leave out --server: then {Product.Command} works on its own.");
+            return ExitCode.Unavailable;
+        }
+        catch (ReferenceTableException broken)
+        {
+            screen.Say("The reference tables have faults, so nothing was calculated:");
+            screen.SayEach(broken.Problems.Select(p => p.ToString()));
+            return ExitCode.Unavailable;
+        }
+        catch (DirectoryNotFoundException missing)
+        {
+            screen.Say(missing.Message);
+            return ExitCode.Unavailable;
+        }
+        catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
+        {
+            screen.Say($"{fault.Message} Nothing was written.");
+            return ExitCode.BadInput;
+        }
+        catch (OperationCanceledException) when (stop.IsCancellationRequested)
+        {
+            screen.Say("Stopped. Nothing was written.");
+            return ExitCode.Stopped;
+        }
+    }
+
+    private static CommandApp Verbs(Screen screen)
+    {
+        var app = new CommandApp();
+        app.Configure(verbs =>
+        {
+            verbs.Settings.Registrar.RegisterInstance(screen);
+            verbs.ConfigureConsole(screen.Results);
+            verbs.SetApplicationName(Product.Command);
+            verbs.SetApplicationVersion(Product.EngineVersion);
+            verbs.SetApplicationCulture(CultureInfo.InvariantCulture);
+            verbs.UseStrictParsing();
+            verbs.PropagateExceptions();
+            verbs.AddCommand<PlanVerb>("plan")
+                .WithDescription("From the laboratory's report to a rate for every bed.")
+                .WithExample("plan", "docs/demo/lab.csv", "--beds", "docs/demo/beds.csv", "--materials", "docs/demo/materials.csv", "--region", "US-DE")
+                .WithExample("plan", "lab.csv", "--beds", "beds.csv", "--output", "plan.html")
+                .WithExample("plan", "request.json", "--format", "json", "--strict");
+            verbs.AddCommand<RateVerb>("rate")
+                .WithDescription("Rate a soil test by a published guide.")
+                .WithExample("rate", "docs/demo/lab.csv", "--region", "US-DE", "--working")
+                .WithExample("rate", "docs/demo/lab.csv", "--guide", "delaware-vegetables");
+            verbs.AddCommand<LimeVerb>("lime")
+                .WithDescription("How much lime a soil test asks for, and which.")
+                .WithExample("lime", "docs/demo/lab.csv", "--crop", "cabbage", "--working")
+                .WithExample("lime", "docs/demo/lab.csv", "--target-ph", "6.5", "--area", "250");
+            verbs.AddCommand<CoverVerb>("cover")
+                .WithDescription("Cover crops that fit the time a bed stands free.")
+                .WithExample("cover", "2027-07-05", "2027-08-25", "--for", "phosphorus,weeds")
+                .WithExample("cover", "2027-08-25", "2027-10-15", "--first-frost", "10-20", "--before", "onion");
+            verbs.AddCommand<ShowVerb>("show")
+                .WithDescription("List what is known: guides, crops, materials, cover crops, lime methods, rules, sources, formulas.")
+                .WithExample("show", "guides")
+                .WithExample("show", "materials", "feather-meal");
+            verbs.AddCommand<WorkVerb>("work")
+                .WithDescription("Work one formula with numbers of your own.")
+                .WithExample("show", "formulas")
+                .WithExample("work", "lime-mehlich-north-carolina", "--with", "pH=5.6", "--with", "target=6.5");
+            verbs.AddCommand<CheckVerb>("check")
+                .WithDescription("Check a folder of reference tables and print every fault with file and line.")
+                .WithExample("check")
+                .WithExample("check", "reference-tables");
+        });
+        return app;
+    }
+}

@@ -1,0 +1,65 @@
+using System.Text.Json.Nodes;
+using SoilAdvisor.Cli.Files;
+
+namespace SoilAdvisor.Cli.Materials;
+
+/// <summary>Turns a list of the materials on the shelf into the materials of a request. Columns: docs/bed-list.md.</summary>
+internal static class MaterialList
+{
+    private static readonly Column Material = new("material", Required: true);
+    private static readonly Column Price = new("price", "USD");
+    private static readonly Column For = new("for", "lb");
+    private static readonly Column OnHand = new("on hand", "lb");
+    private static readonly Column Nitrogen = new("nitrogen", "%");
+    private static readonly Column Phosphate = new("p2o5", "%");
+    private static readonly Column Potash = new("k2o", "%");
+    private static readonly Column Moisture = new("moisture", "%");
+    private static readonly Column Basis = new("basis");
+    private static readonly IReadOnlyList<Column> All = [Material, Price, For, OnHand, Nitrogen, Phosphate, Potash, Moisture, Basis];
+
+    /// <summary>The materials; null when the list cannot be read. All faults are among the complaints.</summary>
+    public static JsonNode? Read(InputFile file, Places places, List<Complaint> complaints)
+    {
+        if (file.IsJson)
+        {
+            places.NoteDocument("/materials", file.Name);
+            return JsonText.Read(file, complaints);
+        }
+
+        if (Sheet.Read(file, All, complaints) is not { } sheet)
+        {
+            return null;
+        }
+
+        var materials = new JsonArray();
+        for (var i = 0; i < sheet.Rows.Count; i++)
+        {
+            places.Note($"/materials/{i}", $"{sheet.File} line {sheet.Rows[i].Line}");
+            materials.Add(Offer(new Cells(sheet, sheet.Rows[i], $"/materials/{i}", places, complaints)));
+        }
+
+        return materials;
+    }
+
+    private static JsonObject Offer(Cells cells) => Members.Of(
+        ("material", cells.Text("material", Material)),
+        ("price", Money(cells)),
+        ("per", cells.Measure("per", For)),
+        ("onHand", cells.Measure("onHand", OnHand)),
+        ("analysis", Analysis(cells)));
+
+    private static JsonObject? Money(Cells cells) => cells.Text("price/value", Price) is { } price
+        ? new JsonObject { ["value"] = price, ["currency"] = cells.UnitOf(Price) }
+        : null;
+
+    private static JsonObject? Analysis(Cells cells)
+    {
+        var analysis = Members.Of(
+            ("n", cells.Text("analysis/n", Nitrogen)),
+            ("p2o5", cells.Text("analysis/p2o5", Phosphate)),
+            ("k2o", cells.Text("analysis/k2o", Potash)),
+            ("moisture", cells.Text("analysis/moisture", Moisture)),
+            ("basis", cells.Text("analysis/basis", Basis)));
+        return analysis.Count > 0 ? analysis : null;
+    }
+}

@@ -1,0 +1,85 @@
+using System.Text;
+using System.Text.Json;
+using SoilAdvisor.Cli.Connections;
+using Spectre.Console;
+
+namespace SoilAdvisor.Cli.Screens;
+
+/// <summary>A catalogue as a table, or one entry of it whole.</summary>
+internal static class CatalogueScreen
+{
+    // What tells one entry from another, in reading order; a list shows those that its entries have.
+    private static readonly string[] Telling = ["id", "name", "title", "what", "shown", "subject", "regions", "category", "family", "organicStatus", "section", "buffer", "value", "unit", "publisher", "year", "evidence"];
+
+    public static void Draw(IAnsiConsole screen, JsonElement answer)
+    {
+        if (answer.Has("item"))
+        {
+            Outline(screen, answer.At("item"), 0);
+            screen.Foot(answer);
+            return;
+        }
+
+        var entries = answer.Each("items").ToList();
+        var columns = Telling.Where(c => entries.Exists(e => e.Has(c) && e.At(c).ValueKind is not JsonValueKind.Object)).ToList();
+        var table = Sheets.Table([.. columns.Select(Words)]);
+        foreach (var entry in entries)
+        {
+            table.Row([.. columns.Select(c => entry.At(c).ValueKind == JsonValueKind.Array ? string.Join(", ", entry.Each(c).Select(v => v.AsText())) : entry.Text(c))]);
+        }
+
+        screen.Write(table);
+    }
+
+    private static void Outline(IAnsiConsole screen, JsonElement value, int depth)
+    {
+        foreach (var member in value.EnumerateObject())
+        {
+            switch (member.Value.ValueKind)
+            {
+                case JsonValueKind.Object:
+                    Line(screen, depth, $"{Words(member.Name)}:");
+                    Outline(screen, member.Value, depth + 1);
+                    break;
+                case JsonValueKind.Array when member.Value.EnumerateArray().All(v => v.ValueKind is not (JsonValueKind.Object or JsonValueKind.Array)):
+                    Line(screen, depth, $"{Words(member.Name)}: {string.Join(", ", member.Value.EnumerateArray().Select(v => v.AsText()))}");
+                    break;
+                case JsonValueKind.Array:
+                    Line(screen, depth, $"{Words(member.Name)}:");
+                    foreach (var entry in member.Value.EnumerateArray())
+                    {
+                        Line(screen, depth + 1, OneLine(entry));
+                    }
+
+                    break;
+                default:
+                    Line(screen, depth, $"{Words(member.Name)}: {member.Value.AsText()}");
+                    break;
+            }
+        }
+    }
+
+    private static string OneLine(JsonElement entry) => entry.ValueKind != JsonValueKind.Object
+        ? entry.AsText() ?? ""
+        : "- " + string.Join(", ", entry.EnumerateObject().Select(m => m.Value.ValueKind switch
+        {
+            JsonValueKind.Object => $"{Words(m.Name)} ({OneLine(m.Value)[2..]})",
+            JsonValueKind.Array => $"{Words(m.Name)} ({string.Join("; ", m.Value.EnumerateArray().Select(OneLine))})",
+            _ => $"{Words(m.Name)} {m.Value.AsText()}",
+        }));
+
+    private static void Line(IAnsiConsole screen, int depth, string words) =>
+        screen.Write(new Padder(new Text(words), new Padding(2 * depth, 0, 0, 0)));
+
+    /// <summary>"organicStatus" as "organic status".</summary>
+    private static string Words(string member)
+    {
+        var words = new StringBuilder();
+        foreach (var letter in member)
+        {
+            words.Append(char.IsUpper(letter) ? $" {char.ToLowerInvariant(letter)}" : letter);
+        }
+
+        return words.ToString();
+    }
+}

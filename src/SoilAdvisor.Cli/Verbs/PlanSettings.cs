@@ -1,0 +1,34 @@
+using System.ComponentModel;
+using Spectre.Console.Cli;
+
+namespace SoilAdvisor.Cli.Verbs;
+
+/// <summary>What the verb plan takes.</summary>
+internal sealed class PlanSettings : CalculationSettings
+{
+    [CommandArgument(0, "<LABFILE>")]
+    [Description("What the laboratory reported: CSV or JSON (docs/lab-file.md). Or a whole plan request as JSON (docs/api.md).")]
+    public string LabFile { get; init; } = "";
+
+    [CommandOption("--beds <FILE>")]
+    [Description("The beds and what grows on them next: CSV or JSON (docs/bed-list.md).")]
+    public string? Beds { get; init; }
+
+    [CommandOption("--materials <FILE>")]
+    [Description("The materials you can use, with their prices: CSV or JSON (docs/bed-list.md).")]
+    public string? Materials { get; init; }
+
+    [CommandOption("--guide <GUIDE>")]
+    [Description("Published guide to read the soil test by. \"soil show guides\" lists them.")]
+    public string? Guide { get; init; }
+
+    [CommandOption("--farm <NAME>")]
+    [Description("Name to print over the plan.")]
+    public string? Farm { get; init; }
+
+    [CommandOption("--date <DATE>")]
+    [Description("Day the plan is made for, for example 2027-03-01. Without it, today.")]
+    public string? Date { get; init; }
+
+    internal override IReadOnlyList<string> Formats => ["table", "markdown", "html", "csv", "json"];
+}

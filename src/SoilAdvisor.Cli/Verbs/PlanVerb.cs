@@ -1,0 +1,92 @@
+using System.Text.Json.Nodes;
+using SoilAdvisor.Cli.Connections;
+using SoilAdvisor.Cli.Screens;
+
+namespace SoilAdvisor.Cli.Verbs;
+
+/// <summary>From a lab file and a bed list to a rate for every bed.</summary>
+/// <param name="screen">Where it writes.</param>
+internal sealed class PlanVerb(Screen screen) : ServiceVerb<PlanSettings, PlanFiles>(screen)
+{
+    /// <inheritdoc />
+    protected override PlanFiles Read(PlanSettings settings, Errand errand) => PlanFiles.Read(settings, errand);
+
+    /// <inheritdoc />
+    protected override async Task<int> Ask(PlanSettings settings, PlanFiles files, Errand errand, Connection connection, CancellationToken stop)
+    {
+        var request = files.Whole;
+        if (request is null)
+        {
+            var (soilTests, exit) = await LabReport.Read(files.LabFile!, errand, connection, stop);
+            if (soilTests is null)
+            {
+                return exit;
+            }
+
+            request = new JsonObject { ["soilTests"] = soilTests, ["beds"] = files.Beds };
+        }
+
+        Overlay(request, settings, files);
+        return await errand.Screen.During("Working out the beds", () => Plan(request, settings, errand, connection, stop));
+    }
+
+    private static async Task<int> Plan(JsonObject request, PlanSettings settings, Errand errand, Connection connection, CancellationToken stop)
+    {
+        var path = $"v1/plans{settings.Query}";
+        var reply = await Errand.Post(connection, path, request, "application/json", stop);
+        if (!reply.IsDone)
+        {
+            return errand.Refused(reply, settings.Strict);
+        }
+
+        var plan = reply.Json();
+        switch (settings.ChosenFormat)
+        {
+            case "table":
+                await errand.Deliver(results => PlanScreen.Draw(results, plan), stop);
+                break;
+            case "json":
+                await errand.Deliver(reply.Body, stop);
+                break;
+            default:
+                var report = await Errand.Post(connection, path, request, MediaTypes[settings.ChosenFormat], stop);
+                if (!report.IsDone)
+                {
+                    return errand.Refused(report, settings.Strict);
+                }
+
+                await errand.Deliver(report.Body, stop);
+                break;
+        }
+
+        return PlanEnd.Say(plan, errand);
+    }
+
+    private static readonly Dictionary<string, string> MediaTypes = new(StringComparer.Ordinal)
+    {
+        ["markdown"] = "text/markdown",
+        ["html"] = "text/html",
+        ["csv"] = "text/csv",
+    };
+
+    /// <summary>What is typed on the command line goes before what stands in a request file.</summary>
+    private static void Overlay(JsonObject request, PlanSettings settings, PlanFiles files)
+    {
+        Set("farm", settings.Farm);
+        Set("date", settings.Date);
+        Set("guide", settings.Guide);
+        Set("region", settings.Region);
+        if (files.Materials is not null)
+        {
+            request["materials"] = files.Materials;
+        }
+
+        void Set(string member, string? value)
+        {
+            if (value is not null)
+            {
+                request[member] = value;
+            }
+        }
+    }
+}
