@@ -71,8 +71,9 @@ internal static class CommandLine
             verbs.PropagateExceptions();
             verbs.AddCommand<PlanVerb>("plan")
                 .WithDescription("From the laboratory's report to a rate for every bed.")
-                .WithExample("plan", "docs/demo/lab.csv", "--beds", "docs/demo/beds.csv", "--materials", "docs/demo/materials.csv", "--region", "US-DE")
-                .WithExample("plan", "lab.csv", "--beds", "beds.csv", "--output", "plan.html")
+                .WithExample("plan", "docs/demo/lab.csv", "--beds", "docs/demo/beds.csv")
+                .WithExample("plan", "lab.csv", "--beds", "beds.csv", "--materials", "shelf.csv")
+                .WithExample("plan", "lab.csv", "--beds", "beds.csv", "-o", "plan.html")
                 .WithExample("plan", "request.json", "--format", "json", "--strict");
             verbs.AddCommand<RateVerb>("rate")
                 .WithDescription("Rate a soil test by a published guide.")
@@ -93,7 +94,7 @@ internal static class CommandLine
             verbs.AddCommand<WorkVerb>("work")
                 .WithDescription("Work one formula with numbers of your own.")
                 .WithExample("show", "formulas")
-                .WithExample("work", "lime-mehlich-north-carolina", "--with", "pH=5.6", "--with", "target=6.5");
+                .WithExample("work", "acidity-mehlich", "--with", "k=4", "--with", "S=6.6", "--with", "BpH=6.2");
             verbs.AddCommand<CheckVerb>("check")
                 .WithDescription("Check a folder of reference tables and print every fault with file and line.")
                 .WithExample("check")

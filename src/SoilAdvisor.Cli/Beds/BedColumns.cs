@@ -8,7 +8,7 @@ internal static class BedColumns
     public static readonly Column Bed = new("bed", Required: true);
     public static readonly Column Length = new("length", "ft");
     public static readonly Column Width = new("width", "in");
-    public static readonly Column Area = new("area", "sq-ft");
+    public static readonly Column Area = new("area", "sq ft");
     public static readonly Column CentreSpacing = new("centre spacing", "in");
     public static readonly Column Spread = new("spread");
     public static readonly Column SoilTest = new("soil test", Required: true);
@@ -18,6 +18,7 @@ internal static class BedColumns
     public static readonly Column FirstHarvests = new("first harvests");
     public static readonly Column LastHarvests = new("last harvests");
     public static readonly Column ExpectedYields = new("expected yields", "short-ton/acre");
+    public static readonly Column Placements = new("placements");
     public static readonly Column GapFrom = new("gap from");
     public static readonly Column GapTo = new("gap to");
     public static readonly Column PreviousCrop = new("previous crop");
@@ -35,7 +36,7 @@ internal static class BedColumns
     /// <summary>All of them, in the order of the document.</summary>
     public static readonly IReadOnlyList<Column> All =
     [
-        Bed, Length, Width, Area, CentreSpacing, Spread, SoilTest, Site, Crops, PlantingDates, FirstHarvests, LastHarvests, ExpectedYields,
+        Bed, Length, Width, Area, CentreSpacing, Spread, SoilTest, Site, Crops, PlantingDates, FirstHarvests, LastHarvests, ExpectedYields, Placements,
         GapFrom, GapTo, PreviousCrop, PreviousCoverCrop, CoverCropKilled, CoverCropStage, CoverCropDryMatter, CoverCropNitrogen,
         Applied, AppliedAmount, AppliedDate, WorkedIn, WaterWithin,
     ];

@@ -51,13 +51,15 @@ internal static class BedList
         var planted = cells.ListBeside(BedColumns.PlantingDates, BedColumns.Crops, crops.Count);
         var first = cells.ListBeside(BedColumns.FirstHarvests, BedColumns.Crops, crops.Count);
         var last = cells.ListBeside(BedColumns.LastHarvests, BedColumns.Crops, crops.Count);
+        var placements = cells.ListBeside(BedColumns.Placements, BedColumns.Crops, crops.Count);
         var yields = cells.ListBeside(BedColumns.ExpectedYields, BedColumns.Crops, crops.Count);
         return Each(crops.Count, i => Members.Of(
             ("crop", cells.Entry($"crops/{i}/crop", BedColumns.Crops, crops[i])),
             ("plantingDate", cells.Entry($"crops/{i}/plantingDate", BedColumns.PlantingDates, planted[i])),
             ("firstHarvest", cells.Entry($"crops/{i}/firstHarvest", BedColumns.FirstHarvests, first[i])),
             ("harvestEnd", cells.Entry($"crops/{i}/harvestEnd", BedColumns.LastHarvests, last[i])),
-            ("expectedYield", cells.Measure($"crops/{i}/expectedYield", BedColumns.ExpectedYields, yields[i]))));
+            ("expectedYield", cells.Measure($"crops/{i}/expectedYield", BedColumns.ExpectedYields, yields[i])),
+            ("placement", cells.Entry($"crops/{i}/placement", BedColumns.Placements, placements[i]))));
     }
 
     private static JsonArray? Applied(Cells cells)

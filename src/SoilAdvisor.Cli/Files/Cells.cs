@@ -74,5 +74,9 @@ internal sealed class Cells(Sheet sheet, SheetRow row, string pointer, Places pl
 
     private void Note(string member, Column column) => places.Note($"{pointer}/{member}", Where(column));
 
-    private string Where(Column column) => $"{sheet.File} line {row.Line}, column \"{sheet.HeadingOf(column)?.Text ?? column.Name}\"";
+    private string Where(Column column)
+    {
+        var line = $"{sheet.File} line {row.Line}";
+        return sheet.HeadingOf(column) is { } heading ? $"{line}, column \"{heading.Text}\"" : line;
+    }
 }

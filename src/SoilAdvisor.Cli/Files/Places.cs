@@ -19,8 +19,8 @@ internal sealed class Places
     public void NoteDocument(string pointer, string file, string inside = "") => documents[pointer] = $"{file} at {inside}";
 
     /// <summary>Notes the file that places without a JSON Pointer lie in.</summary>
-    /// <param name="file">The file.</param>
-    public void NoteFile(string file) => whole = file;
+    /// <param name="file">The file; null for none.</param>
+    public void NoteFile(string? file) => whole = file;
 
     /// <summary>The user's place for a pointer of the service; the pointer itself when nothing was noted.</summary>
     public string Of(string pointer)

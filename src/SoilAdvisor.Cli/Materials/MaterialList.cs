@@ -44,20 +44,19 @@ internal static class MaterialList
     private static JsonObject Offer(Cells cells) => Members.Of(
         ("material", cells.Text("material", Material)),
         ("price", Money(cells)),
-        ("per", cells.Measure("per", For)),
         ("onHand", cells.Measure("onHand", OnHand)),
         ("analysis", Analysis(cells)));
 
     private static JsonObject? Money(Cells cells) => cells.Text("price/value", Price) is { } price
-        ? new JsonObject { ["value"] = price, ["currency"] = cells.UnitOf(Price) }
+        ? Members.Of(("value", price), ("currency", cells.UnitOf(Price)), ("per", cells.Measure("price/per", For)))
         : null;
 
     private static JsonObject? Analysis(Cells cells)
     {
         var analysis = Members.Of(
             ("n", cells.Text("analysis/n", Nitrogen)),
-            ("p2o5", cells.Text("analysis/p2o5", Phosphate)),
-            ("k2o", cells.Text("analysis/k2o", Potash)),
+            ("p2O5", cells.Text("analysis/p2O5", Phosphate)),
+            ("k2O", cells.Text("analysis/k2O", Potash)),
             ("moisture", cells.Text("analysis/moisture", Moisture)),
             ("basis", cells.Text("analysis/basis", Basis)));
         return analysis.Count > 0 ? analysis : null;

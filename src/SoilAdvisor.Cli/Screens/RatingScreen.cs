@@ -1,5 +1,6 @@
 using System.Text.Json;
 using SoilAdvisor.Cli.Connections;
+using SoilAdvisor.Cli.Files;
 using Spectre.Console;
 
 namespace SoilAdvisor.Cli.Screens;
@@ -7,31 +8,25 @@ namespace SoilAdvisor.Cli.Screens;
 /// <summary>The rating of one sample on the terminal.</summary>
 internal static class RatingScreen
 {
-    public static void Draw(IAnsiConsole screen, string sample, JsonElement answer)
+    public static void Draw(IAnsiConsole screen, string sample, JsonElement answer, Places places)
     {
         var guide = answer.At("guide");
         screen.Heading($"Soil test \"{sample}\"");
-        screen.Write(new Text($"Read by: {guide.Text("title")}, {guide.Text("institution")} [{Sheets.Cited(guide)}]."));
-        screen.WriteLine();
-        screen.Write(new Text($"Why this guide: {answer.Text("guideReason")}"));
-        screen.WriteLine();
+        screen.Paragraph($"Read by: {guide.Text("title")}, {guide.Text("institution")} [{Sheets.Cited(guide)}].");
+        screen.Paragraph($"Why this guide: {answer.Text("guideReason")}");
         screen.Write(Ratings(answer.Each("ratings")));
         screen.Refused(answer.Each("refused"));
         if (answer.Each("otherGuides").Any())
         {
             screen.WriteLine();
-            screen.Write(new Text($"Other guides that cover this test: {string.Join(", ", answer.Each("otherGuides").Select(g => g.AsText()))}."));
-            screen.WriteLine();
+            screen.Paragraph($"Other guides that cover this test: {string.Join(", ", answer.Each("otherGuides").Select(g => g.AsText()))}. Their limits differ.");
         }
 
-        var working = answer.Each("ratings").SelectMany(r => r.Each("working")).ToList();
-        if (working.Count > 0)
+        foreach (var rating in answer.Each("ratings").Where(r => r.Each("working").Any()))
         {
-            screen.Heading("Working");
-            WorkingScreen.Draw(screen, working);
+            screen.Heading($"Working: {Sheets.Analyte(rating.Text("analyte"))} of \"{sample}\"");
+            WorkingScreen.Draw(screen, rating.Each("working"), places);
         }
-
-        screen.Foot(answer);
     }
 
     /// <summary>Ratings as a table.</summary>
@@ -40,18 +35,25 @@ internal static class RatingScreen
         var table = Sheets.Table("analyte", "reading", "class", "we read it as", "limits of the class", "source");
         foreach (var rating in ratings)
         {
-            var reading = rating.At("value");
             var scale = rating.At("scale");
             table.Row(
-                rating.Text("analyte"),
-                $"{reading.Text("comparator")}{(reading.Has("comparator") ? " " : "")}{reading.Text("value")} {reading.Text("unit")}",
+                Sheets.Analyte(rating.Text("analyte")),
+                Reading(rating.At("value"), scale),
                 rating.Text("class"),
                 rating.Text("standing"),
                 Limits(scale.Each("classes").FirstOrDefault(c => c.Text("class") == rating.Text("class")), scale.Text("unit")),
-                Sheets.Cited(rating));
+                Sheets.CitedShort(rating));
         }
 
         return table;
+    }
+
+    // The reading as the laboratory wrote it, and in the guide's unit where that is another.
+    private static string Reading(JsonElement reading, JsonElement scale)
+    {
+        var sign = reading.Text("comparator") is { } comparator ? $"{comparator} " : "";
+        var reported = $"{sign}{reading.Text("value")} {reading.Text("unit")}";
+        return reading.Text("unit") == scale.Text("unit") ? reported : $"{reported} = {sign}{scale.Text("position")} {scale.Text("unit")}";
     }
 
     private static string Limits(JsonElement limits, string? unit) => (limits.Text("lower"), limits.Text("upper")) switch

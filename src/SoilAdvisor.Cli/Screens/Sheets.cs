@@ -15,13 +15,14 @@ internal static class Sheets
         screen.WriteLine();
     }
 
-    /// <summary>A table of plain cells; the screen's width breaks long ones.</summary>
+    /// <summary>A table of plain cells. The first column names the row and is never broken; the screen's width breaks the others.</summary>
     public static Table Table(params IReadOnlyList<string> headings)
     {
         var table = new Table().Border(TableBorder.Simple).Collapse();
-        foreach (var heading in headings)
+        for (var i = 0; i < headings.Count; i++)
         {
-            table.AddColumn(new TableColumn(new Text(heading, new Style(decoration: Decoration.Bold))));
+            var column = new TableColumn(new Text(headings[i], new Style(decoration: Decoration.Bold))).Padding(0, 2);
+            table.AddColumn(i == 0 ? column.NoWrap() : column);
         }
 
         return table;
@@ -45,10 +46,10 @@ internal static class Sheets
     public static void Refused(this IAnsiConsole screen, IEnumerable<JsonElement> refused) =>
         screen.List(refused.Select(r => $"No answer: {r.Text("message")} {r.Text("suggestion")}"));
 
-    /// <summary>Assumptions and sources, which end every answer.</summary>
-    public static void Foot(this IAnsiConsole screen, JsonElement answer)
+    /// <summary>Assumptions and sources, which end every result.</summary>
+    public static void Foot(this IAnsiConsole screen, params IReadOnlyList<JsonElement> answers)
     {
-        var assumptions = answer.Each("assumptions").ToList();
+        var assumptions = answers.SelectMany(a => a.Each("assumptions")).DistinctBy(a => a.Text("text")).ToList();
         if (assumptions.Count > 0)
         {
             screen.Heading("Taken as true, because nobody said otherwise");
@@ -56,10 +57,16 @@ internal static class Sheets
         }
 
         screen.Heading("Sources");
-        screen.List(answer.Each("sources").Select(Source));
-        var versions = answer.At("versions");
+        screen.List(answers.SelectMany(a => a.Each("sources")).DistinctBy(s => s.Text("id")).OrderBy(s => s.Text("id"), StringComparer.Ordinal).Select(Source));
+        var versions = answers[0].At("versions");
         screen.WriteLine();
-        screen.Write(new Text($"Tables {versions.Text("tables")}, calculation {versions.Text("engine")}."));
+        screen.Paragraph($"Tables {versions.Text("tables")}, calculation {versions.Text("engine")}.");
+    }
+
+    /// <summary>A paragraph that the screen's width breaks.</summary>
+    public static void Paragraph(this IAnsiConsole screen, string words)
+    {
+        screen.Write(new Text(words));
         screen.WriteLine();
     }
 
@@ -76,6 +83,20 @@ internal static class Sheets
         var made = string.Join(", ", new[] { source.Text("authors"), source.Text("title"), source.Text("publisher"), source.Text("edition"), source.Text("year") }.Where(t => t is not null));
         return $"[{source.Text("id")}] {made}. {source.Text("link")}".TrimEnd();
     }
+
+    /// <summary>Source id and how the value came to us, for a narrow column.</summary>
+    public static string CitedShort(JsonElement part) => string.Join(", ", new[] { part.Text("source"), EvidenceOf(part.Text("evidence")) }.Where(t => t is not null));
+
+    /// <summary>An analyte or nutrient as people write it.</summary>
+    public static string Analyte(string? id) => id switch
+    {
+        "organicMatter" => "organic matter",
+        "bufferPh" => "buffer pH",
+        "cec" => "CEC",
+        "ec" => "EC",
+        null => "",
+        _ => id,
+    };
 
     // "seen" goes without saying; everything weaker is said beside the value.
     private static string? EvidenceOf(string? evidence) => evidence switch

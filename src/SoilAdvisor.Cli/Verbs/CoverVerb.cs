@@ -29,7 +29,7 @@ internal sealed class CoverVerb(Screen screen) : ServiceVerb<CoverSettings, Json
             ("frost", frost.Count > 0 ? frost : null),
             ("lastCrop", settings.After),
             ("nextCrop", settings.Before),
-            ("area", settings.Area is { } area ? new JsonObject { ["value"] = area, ["unit"] = "sq-ft" } : null));
+            ("area", settings.Area is { } area ? new JsonObject { ["value"] = area, ["unit"] = "sq ft" } : null));
     }
 
     /// <inheritdoc />

@@ -29,6 +29,7 @@ internal static class LabReport
             return (null, errand.BadInput());
         }
 
+        errand.Places.NoteFile(null);
         var soilTests = read["soilTests"]!.DeepClone().AsArray();
         for (var i = 0; i < soilTests.Count; i++)
         {

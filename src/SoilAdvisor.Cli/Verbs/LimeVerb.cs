@@ -33,7 +33,7 @@ internal sealed class LimeVerb(Screen screen) : ServiceVerb<LimeSettings, (Input
             ("soilTest", soilTest),
             ("targetPh", settings.TargetPh),
             ("crop", settings.Crop),
-            ("area", settings.Area is { } area ? new JsonObject { ["value"] = area, ["unit"] = "sq-ft" } : null),
+            ("area", settings.Area is { } area ? new JsonObject { ["value"] = area, ["unit"] = "sq ft" } : null),
             ("materials", input.Materials?.DeepClone())),
         LimeScreen.Draw,
         errand,

@@ -1,5 +1,6 @@
 using System.Text.Json;
 using SoilAdvisor.Cli.Connections;
+using SoilAdvisor.Cli.Screens;
 
 namespace SoilAdvisor.Cli.Verbs;
 
@@ -9,7 +10,7 @@ internal static class PlanEnd
     /// <summary>Says what blocks the plan.</summary>
     public static int Say(JsonElement plan, Errand errand)
     {
-        var blocking = Blocking(plan).ToList();
+        var blocking = Blocking(plan, errand).ToList();
         if (blocking.Count == 0)
         {
             return ExitCode.Done;
@@ -20,9 +21,9 @@ internal static class PlanEnd
         return ExitCode.Blocked;
     }
 
-    private static IEnumerable<string> Blocking(JsonElement plan)
+    private static IEnumerable<string> Blocking(JsonElement plan, Errand errand)
     {
-        foreach (var finding in plan.Each("findings").Where(IsToAct))
+        foreach (var finding in plan.Each("findings").Where(Blocks))
         {
             yield return finding.Text("message") ?? "";
         }
@@ -32,20 +33,25 @@ internal static class PlanEnd
             var name = bed.Text("bed");
             if (bed.Text("state") == "refused")
             {
-                yield return $"Bed {name}: refused. {bed.Text("summary")}".TrimEnd();
+                yield return $"Bed {name} was refused.";
+                foreach (var refused in bed.Each("refused"))
+                {
+                    var complaint = Reply.ComplaintOf(refused, errand.Places);
+                    yield return $"  {complaint.Where}: {complaint.Message} {complaint.Suggestion}".TrimEnd();
+                }
             }
 
-            foreach (var finding in bed.Each("findings").Where(IsToAct))
+            foreach (var finding in bed.Each("findings").Where(Blocks))
             {
                 yield return $"Bed {name}: {finding.Text("message")}";
             }
 
             foreach (var shortfall in bed.Each("shortfalls"))
             {
-                yield return $"Bed {name}: {shortfall.Text("message")}";
+                yield return $"Bed {name}: {BedScreen.Shortfall(shortfall)}";
             }
         }
     }
 
-    private static bool IsToAct(JsonElement finding) => finding.Text("state") == "act";
+    private static bool Blocks(JsonElement finding) => finding.At("blocks").ValueKind == JsonValueKind.True;
 }

@@ -30,5 +30,9 @@ internal sealed class PlanSettings : CalculationSettings
     [Description("Day the plan is made for, for example 2027-03-01. Without it, today.")]
     public string? Date { get; init; }
 
+    [CommandOption("--lime-method <METHOD>")]
+    [Description("Published lime method. Without it, one made for the buffer that the laboratory used; \"soil show lime-methods\" lists them.")]
+    public string? LimeMethod { get; init; }
+
     internal override IReadOnlyList<string> Formats => ["table", "markdown", "html", "csv", "json"];
 }

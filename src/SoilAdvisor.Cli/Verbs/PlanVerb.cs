@@ -1,5 +1,6 @@
 using System.Text.Json.Nodes;
 using SoilAdvisor.Cli.Connections;
+using SoilAdvisor.Cli.Files;
 using SoilAdvisor.Cli.Screens;
 
 namespace SoilAdvisor.Cli.Verbs;
@@ -26,7 +27,7 @@ internal sealed class PlanVerb(Screen screen) : ServiceVerb<PlanSettings, PlanFi
             request = new JsonObject { ["soilTests"] = soilTests, ["beds"] = files.Beds };
         }
 
-        Overlay(request, settings, files);
+        Overlay(request, settings, files, errand.Places);
         return await errand.Screen.During("Working out the beds", () => Plan(request, settings, errand, connection, stop));
     }
 
@@ -43,7 +44,7 @@ internal sealed class PlanVerb(Screen screen) : ServiceVerb<PlanSettings, PlanFi
         switch (settings.ChosenFormat)
         {
             case "table":
-                await errand.Deliver(results => PlanScreen.Draw(results, plan), stop);
+                await errand.Deliver(results => PlanScreen.Draw(results, plan, errand.Places), stop);
                 break;
             case "json":
                 await errand.Deliver(reply.Body, stop);
@@ -70,23 +71,31 @@ internal sealed class PlanVerb(Screen screen) : ServiceVerb<PlanSettings, PlanFi
     };
 
     /// <summary>What is typed on the command line goes before what stands in a request file.</summary>
-    private static void Overlay(JsonObject request, PlanSettings settings, PlanFiles files)
+    private static void Overlay(JsonObject request, PlanSettings settings, PlanFiles files, Places places)
     {
-        Set("farm", settings.Farm);
-        Set("date", settings.Date);
-        Set("guide", settings.Guide);
-        Set("region", settings.Region);
         if (files.Materials is not null)
         {
             request["materials"] = files.Materials;
         }
 
-        void Set(string member, string? value)
+        Set("/farm", settings.Farm, "--farm");
+        Set("/guide", settings.Guide, "--guide");
+        Set("/region", settings.Region, "--region");
+        Set("/options/date", settings.Date, "--date");
+        Set("/options/limeMethod", settings.LimeMethod, "--lime-method");
+
+        void Set(string pointer, string? value, string option)
         {
-            if (value is not null)
+            if (value is null)
             {
-                request[member] = value;
+                return;
             }
+
+            var (part, member) = pointer.StartsWith("/options/", StringComparison.Ordinal)
+                ? (request["options"] as JsonObject ?? (JsonObject)(request["options"] = new JsonObject()), pointer["/options/".Length..])
+                : (request, pointer[1..]);
+            part[member] = value;
+            places.Note(pointer, option);
         }
     }
 }

@@ -3,6 +3,7 @@ using System.Text.Json;
 using System.Text.Json.Nodes;
 using SoilAdvisor.Cli.Connections;
 using SoilAdvisor.Cli.Files;
+using SoilAdvisor.Cli.Screens;
 using Spectre.Console;
 
 namespace SoilAdvisor.Cli.Verbs;
@@ -16,7 +17,7 @@ internal static class Samples
         CalculationSettings settings,
         string path,
         Func<JsonNode, JsonNode> question,
-        Action<IAnsiConsole, string, JsonElement> draw,
+        Action<IAnsiConsole, string, JsonElement, Places> draw,
         Errand errand,
         Connection connection,
         CancellationToken stop)
@@ -31,7 +32,7 @@ internal static class Samples
         foreach (var soilTest in soilTests.OfType<JsonObject>())
         {
             var sample = (string?)soilTest["id"] ?? "";
-            errand.Places.Note("/soilTest", $"{file.Name}, sample \"{sample}\"");
+            errand.Places.Note("/soilTest", Place(file, sample));
             var reply = await Errand.Post(connection, path, question(soilTest.DeepClone()), "application/json", stop);
             if (!reply.IsDone)
             {
@@ -52,12 +53,17 @@ internal static class Samples
                 {
                     foreach (var (sample, reply) in answers)
                     {
-                        draw(results, sample, reply.Json());
+                        errand.Places.Note("/soilTest", Place(file, sample));
+                        draw(results, sample, reply.Json(), errand.Places);
                     }
+
+                    results.Foot([.. answers.Select(a => a.Reply.Json())]);
                 },
                 stop);
         }
 
         return ExitCode.Done;
     }
+
+    private static string Place(InputFile file, string sample) => $"{file.Name}, sample \"{sample}\"";
 }

@@ -1,6 +1,7 @@
 using System.Text.Json;
 using System.Text.Json.Nodes;
 using SoilAdvisor.Cli.Connections;
+using SoilAdvisor.Cli.Files;
 using SoilAdvisor.Cli.Screens;
 using Spectre.Console;
 
@@ -48,13 +49,13 @@ internal sealed class WorkVerb(Screen screen) : ServiceVerb<WorkSettings, JsonOb
 
         await (settings.ChosenFormat == "json"
             ? errand.Deliver(reply.Body, stop)
-            : errand.Deliver(results => Draw(results, reply.Json()), stop));
+            : errand.Deliver(results => Draw(results, reply.Json(), errand.Places), stop));
         return ExitCode.Done;
     }
 
-    private static void Draw(IAnsiConsole results, JsonElement answer)
+    private static void Draw(IAnsiConsole results, JsonElement answer, Places places)
     {
-        WorkingScreen.Draw(results, answer.Each("working"));
+        WorkingScreen.Draw(results, answer.Each("working"), places);
         results.Foot(answer);
     }
 }
