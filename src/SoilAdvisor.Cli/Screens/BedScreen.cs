@@ -1,7 +1,5 @@
 using System.Text.Json;
 using SoilAdvisor.Cli.Connections;
-using SoilAdvisor.Cli.Files;
-using Spectre.Console;
 
 namespace SoilAdvisor.Cli.Screens;
 
@@ -9,40 +7,48 @@ namespace SoilAdvisor.Cli.Screens;
 internal static class BedScreen
 {
     private const int CoverCropsShown = 3;
+    private static readonly string[] Micronutrients = ["B", "Zn", "Mn", "Cu", "Fe", "Mo"];
 
-    public static void Draw(IAnsiConsole screen, JsonElement bed, Places places)
+    public static void Draw(Paper paper, JsonElement bed)
     {
-        screen.Heading($"Bed {bed.Text("bed")}: {string.Join(", then ", bed.Each("crops").Select(c => c.AsText()))}".TrimEnd(':', ' '));
-        screen.Paragraph(bed.Text("summary") ?? "");
+        var crops = string.Join(", then ", bed.Each("crops").Select(c => c.AsText()));
+        paper.Heading(crops.Length > 0 ? $"Bed {bed.Text("bed")}: {crops}" : $"Bed {bed.Text("bed")}");
+        Spread(paper, bed);
         if (bed.Has("areaShown"))
         {
-            screen.Paragraph($"Ground: {bed.Text("areaShown")}, soil test \"{bed.Text("soilTest")}\".");
+            paper.Paragraph($"Ground: {bed.Text("areaShown")}, soil test \"{bed.Text("soilTest")}\".");
         }
 
-        Spread(screen, bed);
-        Need(screen, bed);
-        screen.List(bed.Each("shortfalls").Select(Shortfall));
-        CoverCrops(screen, bed.At("coverCrops"));
-        screen.Refused(bed.Each("refused"));
-        screen.List(bed.Each("findings").Select(Finding));
-        screen.List(bed.Each("warnings").Select(w => w.AsText()));
+        Lime(paper, bed.At("lime").At("requirement"));
+        Need(paper, bed);
+        paper.List(bed.Each("shortfalls").Select(Shortfall));
+        CoverCrops(paper, bed.At("coverCrops"));
+        paper.Refused(bed.Each("refused").Where(IsOfBed));
+        paper.List(bed.Each("findings").Where(Blocks).Select(f => Finding(paper, f)));
+        paper.List(bed.Each("warnings").Select(w => w.AsText()));
         if (bed.Each("working").Any())
         {
-            screen.Heading($"Working of bed {bed.Text("bed")}");
-            WorkingScreen.Draw(screen, bed.Each("working"), places);
+            paper.Heading($"Working of bed {bed.Text("bed")}");
+            WorkingScreen.Draw(paper, bed.Each("working"));
         }
     }
 
     /// <summary>A finding with its rule.</summary>
-    public static string Finding(JsonElement finding)
+    public static string Finding(Paper paper, JsonElement finding)
     {
-        var record = finding.Text("record") is { } kept ? $" Keep: {kept}" : "";
-        return $"{StateOf(finding.Text("state"))}: {finding.Text("message")}{record} [{finding.Text("standard")} {finding.Text("section")}]";
+        var record = finding.Text("record") is { } kept ? $" Keep: {kept}." : "";
+        return $"{StateOf(finding.Text("state"))}: {finding.Text("message")}{record} [{finding.Text("section")}; {paper.CitedShort(finding)}]";
     }
 
     /// <summary>A requirement that is not met, and what would meet it.</summary>
     public static string Shortfall(JsonElement shortfall) =>
         $"{(shortfall.Text("limit") == "ceiling" ? "Over the limit" : "Short")} by {Figures.Amount(shortfall.At("amount"))} of {shortfall.Text("nutrient")}. {shortfall.Text("whatWouldMeetIt")}";
+
+    /// <summary>Whether a finding stops the plan.</summary>
+    public static bool Blocks(JsonElement finding) => finding.At("blocks").ValueKind == JsonValueKind.True;
+
+    /// <summary>Whether a refusal concerns the bed, and not its soil test.</summary>
+    public static bool IsOfBed(JsonElement refused) => refused.Text("pointer")?.StartsWith("/soilTests", StringComparison.Ordinal) != true;
 
     private static string StateOf(string? state) => state switch
     {
@@ -51,96 +57,98 @@ internal static class BedScreen
         _ => "Not decidable, a record is missing",
     };
 
-    private static void Spread(IAnsiConsole screen, JsonElement bed)
+    private static void Spread(Paper paper, JsonElement bed)
     {
         var lime = bed.At("lime");
-        var chosen = lime.Each("choices").FirstOrDefault(c => c.Text("material") == lime.Text("chosen"));
-        if (chosen.ValueKind == JsonValueKind.Undefined && !bed.Each("materials").Any())
+        var stones = lime.Each("choices").Where(c => c.Text("material") == lime.Text("chosen")).Take(1).ToList();
+        var materials = bed.Each("materials").ToList();
+        if (stones.Count + materials.Count == 0)
         {
+            paper.Paragraph(bed.Text("summary") ?? "");
             return;
         }
 
-        var table = Sheets.Table("spread", "on this bed", "measure", "rate", "cost", "when");
-        if (chosen.ValueKind != JsonValueKind.Undefined)
+        var metric = stones.Concat(materials).First().At("perBed").Text("unit") == "kg";
+        var table = Paper.Table(["spread", "on this bed", "measure", metric ? "kg/ha" : "lb/acre", "cost"], firstIsWhole: false);
+        foreach (var spread in stones.Concat(materials))
         {
-            var doses = chosen.Each("doses").Count();
-            table.Row(
-                chosen.Text("name"),
-                Figures.Weight(chosen.At("perBed")),
-                Figures.Measure(chosen.At("volume")),
-                Rate(chosen.At("rate")),
-                Cost(chosen),
-                doses > 1 ? $"in {doses} doses" : "one dose, worked in");
+            Paper.Row(
+                table,
+                spread.Text("name"),
+                Figures.Weight(spread.At("perBed")),
+                Figures.Measure(spread.At("volume")),
+                Figures.Number(spread.At("rate").At(metric ? "perHectare" : "perAcre")),
+                spread.Has("cost") ? Figures.Money(spread.At("cost")) : "no price");
         }
 
-        foreach (var material in bed.Each("materials"))
-        {
-            table.Row(
-                material.Text("name"),
-                Figures.Weight(material.At("perBed")),
-                Figures.Measure(material.At("volume")),
-                Rate(material.At("rate")),
-                Cost(material),
-                $"{material.Text("crop")}: {material.Text("when")}{(material.Text("spreadBy") is { } day ? $", by {day}" : "")}");
-        }
-
-        screen.Write(table);
+        paper.Put(table);
+        paper.List(stones.Where(s => s.Each("doses").Count() > 1).Select(s => $"{s.Text("name")}: in {s.Each("doses").Count()} doses."));
+        paper.List(materials
+            .GroupBy(m => (Crop: m.Text("crop"), When: m.Text("when"), Day: m.Text("spreadBy")))
+            .Select(g => $"{string.Join("; ", g.Select(m => m.Text("name")))} for {g.Key.Crop}: {(g.Key.Day is { } day ? $"by {day}. " : "")}{g.Key.When}"));
+        paper.List([bed.Text("state") == "partly" ? "A part of this bed could not be planned; see below." : null]);
         if (bed.Has("cost"))
         {
-            screen.Paragraph($"Cost of what has a price: {Figures.Money(bed.At("cost"))}.");
+            paper.Paragraph($"Cost of what has a price: {Figures.Money(bed.At("cost"))}.");
         }
     }
 
-    // The unit of the bed's weight tells which system the reader asked for.
-    private static string Rate(JsonElement rate) => Figures.Amount(rate.At("perBed").Text("unit") == "kg" ? rate.At("perHectare") : rate.At("perAcre"));
-
-    private static string Cost(JsonElement spread) => spread.Has("cost") ? Figures.Money(spread.At("cost")) : "no price";
-
-    private static void Need(IAnsiConsole screen, JsonElement bed)
+    private static void Lime(Paper paper, JsonElement requirement)
     {
-        var lime = bed.At("lime").At("requirement");
-        if (lime.ValueKind == JsonValueKind.Object)
-        {
-            screen.Paragraph($"Lime: pH {lime.Text("soilPh")}, target {lime.Text("targetPh")}, so {Figures.Amount(lime)} of {lime.Text("basis")} for {Figures.Amount(lime.At("depth"))} [{lime.Text("method")}; {Sheets.CitedShort(lime)}].");
-        }
-
-        if (!bed.Each("need").Any())
+        if (requirement.ValueKind != JsonValueKind.Object)
         {
             return;
         }
 
-        var unit = bed.Each("need").First().At("rate").Text("unit");
-        var table = Sheets.Table("need", "crop", $"guide's rate, {unit}", "soil test class", "source");
-        foreach (var need in bed.Each("need"))
-        {
-            table.Row(
-                need.Text("nutrient"),
-                need.Text("crop"),
-                $"{Figures.Range(need.At("rate"))}{(need.Text("condition") is { } condition ? $" if {condition}" : "")}",
-                need.Text("class"),
-                Sheets.CitedShort(need));
-        }
-
-        screen.Write(table);
-        screen.List(bed.Each("credits").Select(c => $"Credit: {Figures.Range(c.At("amount"))} {c.At("amount").Text("unit")} of {c.Text("nutrient")} from {c.Text("from")}; the low end is counted. [{Sheets.CitedShort(c)}]"));
-        screen.List([Supplied(bed)]);
+        var from = $"pH {requirement.Text("soilPh")}, target {requirement.Text("targetPh")}{(requirement.Text("targetCrop") is { } crop ? $" for {crop}" : "")}";
+        paper.Paragraph(Figures.IsZero(requirement)
+            ? $"Lime: none. {from} [{paper.CitedShort(requirement)}]."
+            : $"Lime: {Figures.Amount(requirement)} of {requirement.Text("basis")}, mixed {Figures.Amount(requirement.At("depth"))} deep. {from}, by {requirement.Text("method")} [{paper.CitedShort(requirement)}].");
     }
 
-    private static string? Supplied(JsonElement bed)
+    private static void Need(Paper paper, JsonElement bed)
     {
-        var supplied = bed.Each("supplied").Where(b => Figures.Amount(b.At("supplied")) is not ("" or "0 lb/acre" or "0 kg/ha")).ToList();
-        return supplied.Count == 0 ? null : $"What is spread supplies: {string.Join(", ", supplied.Select(b => $"{b.Text("nutrient")} {Figures.Amount(b.At("supplied"))}{Limits(b)}"))}.";
+        var needs = bed.Each("need").Where(n => !Micronutrients.Contains(n.Text("nutrient"))).ToList();
+        if (needs.Count > 0)
+        {
+            var table = Paper.Table(["need", "crop", $"guide's rate, {needs[0].At("rate").Text("unit")}", "soil test class", "source"]);
+            foreach (var need in needs)
+            {
+                Paper.Row(
+                    table,
+                    need.Text("nutrient"),
+                    need.Text("crop"),
+                    $"{Figures.Range(need.At("rate"))}{(need.Text("condition") is { } condition ? $" if {condition}" : "")}",
+                    need.Text("class"),
+                    paper.CitedShort(need));
+            }
+
+            paper.Put(table);
+        }
+
+        paper.List(bed.Each("credits").Select(c => $"Credit: {Figures.Range(c.At("amount"))} {c.At("amount").Text("unit")} of {c.Text("nutrient")} from {c.Text("from")}; the low end is counted [{paper.CitedShort(c)}]."));
+        var supplied = bed.Each("supplied").Where(s => s.Has("floor") || s.Has("ceiling") || Figures.IsAtLeastOne(s.At("supplied"))).ToList();
+        paper.List([
+            supplied.Count > 0 ? $"Supplied: {string.Join(", ", supplied.Select(s => $"{s.Text("nutrient")} {Figures.Amount(s.At("supplied"))}{Limits(s)}"))}." : null,
+            Micronutrient(bed),
+        ]);
+    }
+
+    private static string? Micronutrient(JsonElement bed)
+    {
+        var printed = bed.Each("need").Select(n => n.Text("nutrient")).Where(n => Micronutrients.Contains(n)).Distinct().ToList();
+        return printed.Count > 0 ? $"Rates for {string.Join(", ", printed)} are printed for soils shown to be low; see the organic rules below." : null;
     }
 
     private static string Limits(JsonElement balance) => (balance.Has("floor"), balance.Has("ceiling")) switch
     {
-        (true, true) => $" (wanted {Figures.Amount(balance.At("floor"))}, at most {Figures.Amount(balance.At("ceiling"))})",
-        (true, false) => $" (wanted {Figures.Amount(balance.At("floor"))})",
-        (false, true) => $" (at most {Figures.Amount(balance.At("ceiling"))})",
+        (true, true) => $" (wanted {Figures.Number(balance.At("floor"))}, at most {Figures.Number(balance.At("ceiling"))})",
+        (true, false) => $" (wanted {Figures.Number(balance.At("floor"))})",
+        (false, true) => $" (at most {Figures.Number(balance.At("ceiling"))})",
         _ => "",
     };
 
-    private static void CoverCrops(IAnsiConsole screen, JsonElement selection)
+    private static void CoverCrops(Paper paper, JsonElement selection)
     {
         if (selection.ValueKind != JsonValueKind.Object)
         {
@@ -148,15 +156,16 @@ internal static class BedScreen
         }
 
         var gap = selection.At("gap");
-        var choices = selection.Each("choices").Take(CoverCropsShown).Select(Choice).ToList();
-        screen.Paragraph($"Free from {gap.Text("from")} to {gap.Text("to")}, {gap.Text("days")} days. {(choices.Count > 0 ? "Cover crops that fit, best first:" : "No cover crop here fits.")}");
-        screen.List(choices);
+        var choices = selection.Each("choices").Take(CoverCropsShown).Select(c => Choice(paper, c)).ToList();
+        paper.Paragraph($"Free from {gap.Text("from")} to {gap.Text("to")}, {gap.Text("days")} days. {(choices.Count > 0 ? "Cover crops that fit, best first:" : "No cover crop here fits.")}");
+        paper.List(choices);
     }
 
-    private static string Choice(JsonElement choice)
+    private static string Choice(Paper paper, JsonElement choice)
     {
         var seed = choice.At("seed").Has("perBed") ? $", {Figures.Weight(choice.At("seed").At("perBed"))} of seed" : "";
-        var reason = choice.Each("reasons").Select(r => r.Text("text")).FirstOrDefault();
-        return $"{choice.Text("name")}: sow {choice.At("dates").Text("sow")}, end it by {choice.At("dates").Text("killBy")}{seed}. {reason} [{Sheets.CitedShort(choice)}]";
+        var reason = choice.Each("reasons").FirstOrDefault();
+        var why = reason.ValueKind == JsonValueKind.Object ? $" {reason.Text("text")} [{paper.CitedShort(reason)}]" : "";
+        return $"{choice.Text("name")}: sow {choice.At("dates").Text("sow")}, end it by {choice.At("dates").Text("killBy")}{seed}.{why}";
     }
 }

@@ -1,7 +1,6 @@
 using System.Text;
 using System.Text.Json;
 using SoilAdvisor.Cli.Connections;
-using Spectre.Console;
 
 namespace SoilAdvisor.Cli.Screens;
 
@@ -11,49 +10,49 @@ internal static class CatalogueScreen
     // What tells one entry from another, in reading order; a list shows those that its entries have.
     private static readonly string[] Telling = ["id", "name", "title", "what", "shown", "subject", "regions", "category", "family", "organicStatus", "section", "buffer", "value", "unit", "publisher", "year", "evidence"];
 
-    public static void Draw(IAnsiConsole screen, JsonElement answer)
+    public static void Draw(Paper paper, JsonElement answer)
     {
         if (answer.Has("item"))
         {
-            Outline(screen, answer.At("item"), 0);
-            screen.Foot(answer);
+            Outline(paper, answer.At("item"), 0);
+            paper.Foot(answer);
             return;
         }
 
         var entries = answer.Each("items").ToList();
         var columns = Telling.Where(c => entries.Exists(e => e.Has(c) && e.At(c).ValueKind is not JsonValueKind.Object)).ToList();
-        var table = Sheets.Table([.. columns.Select(Words)]);
+        var table = Paper.Table([.. columns.Select(Words)]);
         foreach (var entry in entries)
         {
-            table.Row([.. columns.Select(c => entry.At(c).ValueKind == JsonValueKind.Array ? string.Join(", ", entry.Each(c).Select(v => v.AsText())) : entry.Text(c))]);
+            Paper.Row(table, [.. columns.Select(c => entry.At(c).ValueKind == JsonValueKind.Array ? string.Join(", ", entry.Each(c).Select(v => v.AsText())) : entry.Text(c))]);
         }
 
-        screen.Write(table);
+        paper.Put(table);
     }
 
-    private static void Outline(IAnsiConsole screen, JsonElement value, int depth)
+    private static void Outline(Paper paper, JsonElement value, int depth)
     {
         foreach (var member in value.EnumerateObject())
         {
             switch (member.Value.ValueKind)
             {
                 case JsonValueKind.Object:
-                    Line(screen, depth, $"{Words(member.Name)}:");
-                    Outline(screen, member.Value, depth + 1);
+                    Line(paper, depth, $"{Words(member.Name)}:");
+                    Outline(paper, member.Value, depth + 1);
                     break;
                 case JsonValueKind.Array when member.Value.EnumerateArray().All(v => v.ValueKind is not (JsonValueKind.Object or JsonValueKind.Array)):
-                    Line(screen, depth, $"{Words(member.Name)}: {string.Join(", ", member.Value.EnumerateArray().Select(v => v.AsText()))}");
+                    Line(paper, depth, $"{Words(member.Name)}: {string.Join(", ", member.Value.EnumerateArray().Select(v => v.AsText()))}");
                     break;
                 case JsonValueKind.Array:
-                    Line(screen, depth, $"{Words(member.Name)}:");
+                    Line(paper, depth, $"{Words(member.Name)}:");
                     foreach (var entry in member.Value.EnumerateArray())
                     {
-                        Line(screen, depth + 1, OneLine(entry));
+                        Line(paper, depth + 1, OneLine(entry));
                     }
 
                     break;
                 default:
-                    Line(screen, depth, $"{Words(member.Name)}: {member.Value.AsText()}");
+                    Line(paper, depth, $"{Words(member.Name)}: {member.Value.AsText()}");
                     break;
             }
         }
@@ -68,8 +67,7 @@ internal static class CatalogueScreen
             _ => $"{Words(m.Name)} {m.Value.AsText()}",
         }));
 
-    private static void Line(IAnsiConsole screen, int depth, string words) =>
-        screen.Write(new Padder(new Text(words), new Padding(2 * depth, 0, 0, 0)));
+    private static void Line(Paper paper, int depth, string words) => paper.Indented(words, 2 * depth);
 
     /// <summary>"organicStatus" as "organic status".</summary>
     private static string Words(string member)

@@ -32,6 +32,15 @@ internal static class Figures
     /// <summary>An amount to three digits.</summary>
     public static string Amount(JsonElement quantity) => Read(quantity, out var value, out var unit) ? $"{Rounded(value)} {unit}".TrimEnd() : "";
 
+    /// <summary>An amount to three digits, where the heading names the unit.</summary>
+    public static string Number(JsonElement quantity) => Read(quantity, out var value, out _) ? Rounded(value) : "";
+
+    /// <summary>Whether it is nothing.</summary>
+    public static bool IsZero(JsonElement quantity) => Read(quantity, out var value, out _) && value == 0;
+
+    /// <summary>Whether it is worth mentioning: 1 or more in its unit.</summary>
+    public static bool IsAtLeastOne(JsonElement quantity) => Read(quantity, out var value, out _) && value >= 1;
+
     /// <summary>A range; one number where both ends are the same.</summary>
     public static string Range(JsonElement range)
     {
@@ -54,10 +63,15 @@ internal static class Figures
             return "weigh it";
         }
 
-        return decimal.Round(value * 4, MidpointRounding.AwayFromZero) / 4 is var quarters and > 0
-            ? Text($"{quarters:#,0.##} {unit.Replace('-', ' ')}")
-            : "weigh it";
+        var quarters = decimal.Round(value * 4, MidpointRounding.AwayFromZero) / 4;
+        return quarters == 0 ? "weigh it" : Text($"{quarters:#,0.##} {(quarters > 1 ? Plural(unit) : unit.Replace('-', ' '))}");
     }
+
+    private static string Plural(string unit) => unit switch
+    {
+        "cubic-foot" => "cubic feet",
+        _ => unit.Replace('-', ' ') + "s",
+    };
 
     private static bool Read(JsonElement quantity, out decimal value, out string unit)
     {

@@ -1,42 +1,45 @@
 using System.Text.Json;
 using SoilAdvisor.Cli.Connections;
-using SoilAdvisor.Cli.Files;
-using Spectre.Console;
 
 namespace SoilAdvisor.Cli.Screens;
 
 /// <summary>A plan on the terminal: what the soil tests mean, every bed, what to get, what to mind, where the numbers come from.</summary>
 internal static class PlanScreen
 {
-    public static void Draw(IAnsiConsole screen, JsonElement plan, Places places)
+    private const int BedsNamed = 8;
+
+    public static void Draw(Paper paper, JsonElement plan)
     {
         var beds = plan.Each("beds").ToList();
-        Head(screen, plan, beds);
-        foreach (var tested in beds.Where(b => b.Each("ratings").Any()).DistinctBy(b => b.Text("soilTest")))
+        Head(paper, plan, beds);
+        foreach (var tested in beds.Where(b => b.Has("soilTest")).GroupBy(b => b.Text("soilTest")))
         {
-            screen.Heading($"Soil test \"{tested.Text("soilTest")}\"");
-            screen.Write(RatingScreen.Ratings(tested.Each("ratings")));
+            paper.Heading($"Soil test \"{tested.Key}\"");
+            paper.Put(RatingScreen.Ratings(paper, tested.First().Each("ratings")));
+            paper.Refused(tested.SelectMany(b => b.Each("refused")).Where(r => !BedScreen.IsOfBed(r)).DistinctBy(r => r.Text("message")));
         }
 
         foreach (var bed in beds)
         {
-            BedScreen.Draw(screen, bed, places);
+            BedScreen.Draw(paper, bed);
         }
 
-        Farm(screen, plan, beds);
-        screen.Foot([plan, .. beds]);
+        Farm(paper, plan);
+        Findings(paper, plan, beds);
+        Cautions(paper, beds);
+        paper.Foot(Assumptions(plan, beds), plan);
     }
 
-    private static void Head(IAnsiConsole screen, JsonElement plan, List<JsonElement> beds)
+    private static void Head(Paper paper, JsonElement plan, List<JsonElement> beds)
     {
         var guide = plan.At("guide");
-        screen.Heading(plan.Text("farm") is { } farm ? $"Soil plan: {farm}" : "Soil plan");
-        screen.Paragraph($"Made for {plan.Text("date")}. {beds.Count} {(beds.Count == 1 ? "bed" : "beds")}: {States(beds)}.");
-        screen.Paragraph($"Guide: {guide.Text("title")}, {guide.Text("institution")} [{Sheets.Cited(guide)}]. {plan.Text("guideReason")}");
-        screen.Paragraph(plan.Text("rateTable") is { } table
+        paper.Heading(plan.Text("farm") is { } farm ? $"Soil plan: {farm}" : "Soil plan");
+        paper.Paragraph($"Made for {plan.Text("date")}. {beds.Count} {(beds.Count == 1 ? "bed" : "beds")}: {States(beds)}.");
+        paper.Paragraph($"Guide: {guide.Text("title")}, {guide.Text("institution")} [{paper.Cited(guide)}]. {plan.Text("guideReason")}");
+        paper.Paragraph(plan.Text("rateTable") is { } table
             ? $"Rates: {table}, read with that guide's limits."
             : "Rates: no rate table may be read with this guide's limits, so phosphate and potash needs are refused.");
-        screen.Paragraph($"How materials were chosen: {plan.Text("objective")}");
+        paper.Paragraph($"How materials were chosen: {plan.Text("objective")}");
     }
 
     private static string States(List<JsonElement> beds) => string.Join(", ", beds
@@ -52,43 +55,53 @@ internal static class PlanScreen
         _ => state,
     };
 
-    private static void Farm(IAnsiConsole screen, JsonElement plan, List<JsonElement> beds)
+    private static void Farm(Paper paper, JsonElement plan)
     {
         var totals = plan.At("totals");
-        screen.Heading("For all beds");
-        if (plan.Each("purchases").Any())
+        paper.Heading("For all beds");
+        var table = Paper.Table(["material", "needed", "on hand", "to buy", "cost of what is needed"], firstIsWhole: false);
+        foreach (var purchase in plan.Each("purchases"))
         {
-            var table = Sheets.Table("material", "needed", "on hand", "to buy", "cost of what is needed");
-            foreach (var purchase in plan.Each("purchases"))
-            {
-                table.Row(
-                    purchase.Text("name"),
-                    Figures.Weight(purchase.At("needed")),
-                    Figures.Weight(purchase.At("onHand")),
-                    Figures.Weight(purchase.At("toBuy")),
-                    purchase.Has("cost") ? Figures.Money(purchase.At("cost")) : "no price given");
-            }
-
-            screen.Write(table);
+            Paper.Row(
+                table,
+                purchase.Text("name"),
+                Figures.Weight(purchase.At("needed")),
+                Figures.Weight(purchase.At("onHand")),
+                Figures.Weight(purchase.At("toBuy")),
+                purchase.Has("cost") ? Figures.Money(purchase.At("cost")) : "no price given");
         }
 
+        paper.Put(table);
         if (totals.Has("cost"))
         {
-            screen.Paragraph($"Cost of everything that has a price: {Figures.Money(totals.At("cost"))}.");
+            paper.Paragraph($"Cost of everything that has a price: {Figures.Money(totals.At("cost"))}.");
         }
 
         if (totals.Text("partial") == "yes")
         {
-            screen.Paragraph("The totals are not whole: a bed, or a part of one, could not be planned.");
+            paper.Paragraph("The totals are not whole: a bed, or a part of one, could not be planned.");
         }
 
-        screen.List(plan.Each("findings").Select(BedScreen.Finding));
-        screen.List(plan.Each("warnings").Select(w => w.AsText()));
-        Cautions(screen, beds);
+        paper.List(plan.Each("warnings").Select(w => w.AsText()));
     }
 
-    // A caution is printed once, however many beds it concerns.
-    private static void Cautions(IAnsiConsole screen, List<JsonElement> beds)
+    // The same finding holds for many beds and is printed once, with the beds.
+    private static void Findings(Paper paper, JsonElement plan, List<JsonElement> beds)
+    {
+        var findings = plan.Each("findings").Select(f => (Finding: f, Bed: (string?)null))
+            .Concat(beds.SelectMany(b => b.Each("findings").Select(f => (Finding: f, Bed: b.Text("bed")))))
+            .GroupBy(f => BedScreen.Finding(paper, f.Finding))
+            .ToList();
+        if (findings.Count == 0)
+        {
+            return;
+        }
+
+        paper.Heading("Organic rules held against this plan (your certifier decides)");
+        paper.List(findings.Select(f => $"{Concerned(f.Select(x => x.Bed), beds.Count)}{f.Key}"));
+    }
+
+    private static void Cautions(Paper paper, List<JsonElement> beds)
     {
         var cautions = beds.SelectMany(b => b.Each("cautions")).DistinctBy(c => c.Text("id")).ToList();
         if (cautions.Count == 0)
@@ -96,7 +109,21 @@ internal static class PlanScreen
             return;
         }
 
-        screen.Heading("Before you spread");
-        screen.List(cautions.Select(c => $"{c.Text("text")} [{Sheets.CitedShort(c)}]"));
+        paper.Heading("Before you spread");
+        paper.List(cautions.Select(c => $"{c.Text("text")} [{paper.CitedShort(c)}]"));
+    }
+
+    private static IEnumerable<(JsonElement Assumption, string Concerns)> Assumptions(JsonElement plan, List<JsonElement> beds) =>
+        plan.Each("assumptions").Select(a => (Assumption: a, Bed: (string?)null))
+            .Concat(beds.SelectMany(b => b.Each("assumptions").Select(a => (Assumption: a, Bed: b.Text("bed")))))
+            .GroupBy(a => a.Assumption.Text("text"))
+            .Select(a => (a.First().Assumption, Concerned(a.Select(x => x.Bed), beds.Count)));
+
+    private static string Concerned(IEnumerable<string?> concerned, int all)
+    {
+        var beds = concerned.Distinct().ToList();
+        return beds.Contains(null) || beds.Count == all ? ""
+            : beds.Count > BedsNamed ? $"{beds.Count} beds: "
+            : $"Bed {string.Join(", ", beds)}: ";
     }
 }

@@ -1,6 +1,5 @@
 using System.Text.Json;
 using SoilAdvisor.Cli.Connections;
-using SoilAdvisor.Cli.Files;
 using Spectre.Console;
 
 namespace SoilAdvisor.Cli.Screens;
@@ -8,45 +7,55 @@ namespace SoilAdvisor.Cli.Screens;
 /// <summary>The rating of one sample on the terminal.</summary>
 internal static class RatingScreen
 {
-    public static void Draw(IAnsiConsole screen, string sample, JsonElement answer, Places places)
+    public static void Draw(Paper paper, string sample, JsonElement answer)
     {
         var guide = answer.At("guide");
-        screen.Heading($"Soil test \"{sample}\"");
-        screen.Paragraph($"Read by: {guide.Text("title")}, {guide.Text("institution")} [{Sheets.Cited(guide)}].");
-        screen.Paragraph($"Why this guide: {answer.Text("guideReason")}");
-        screen.Write(Ratings(answer.Each("ratings")));
-        screen.Refused(answer.Each("refused"));
+        paper.Heading($"Soil test \"{sample}\"");
+        paper.Paragraph($"Read by: {guide.Text("title")}, {guide.Text("institution")} [{paper.Cited(guide)}].");
+        paper.Paragraph($"Why this guide: {answer.Text("guideReason")}");
+        paper.Put(Ratings(paper, answer.Each("ratings")));
+        paper.Refused(answer.Each("refused"));
         if (answer.Each("otherGuides").Any())
         {
-            screen.WriteLine();
-            screen.Paragraph($"Other guides that cover this test: {string.Join(", ", answer.Each("otherGuides").Select(g => g.AsText()))}. Their limits differ.");
+            paper.Paragraph($"Other guides that cover this test: {string.Join(", ", answer.Each("otherGuides").Select(g => g.AsText()))}. Their limits differ.");
         }
 
         foreach (var rating in answer.Each("ratings").Where(r => r.Each("working").Any()))
         {
-            screen.Heading($"Working: {Sheets.Analyte(rating.Text("analyte"))} of \"{sample}\"");
-            WorkingScreen.Draw(screen, rating.Each("working"), places);
+            paper.Heading($"Working: {Analyte(rating.Text("analyte"))} of \"{sample}\"");
+            WorkingScreen.Draw(paper, rating.Each("working"));
         }
     }
 
     /// <summary>Ratings as a table.</summary>
-    public static Table Ratings(IEnumerable<JsonElement> ratings)
+    public static Table Ratings(Paper paper, IEnumerable<JsonElement> ratings)
     {
-        var table = Sheets.Table("analyte", "reading", "class", "we read it as", "limits of the class", "source");
+        var table = Paper.Table(["analyte", "reading", "class", "we read it as", "limits of the class", "source"]);
         foreach (var rating in ratings)
         {
             var scale = rating.At("scale");
-            table.Row(
-                Sheets.Analyte(rating.Text("analyte")),
+            Paper.Row(
+                table,
+                Analyte(rating.Text("analyte")),
                 Reading(rating.At("value"), scale),
                 rating.Text("class"),
                 rating.Text("standing"),
                 Limits(scale.Each("classes").FirstOrDefault(c => c.Text("class") == rating.Text("class")), scale.Text("unit")),
-                Sheets.CitedShort(rating));
+                paper.CitedShort(rating));
         }
 
         return table;
     }
+
+    private static string Analyte(string? id) => id switch
+    {
+        "organicMatter" => "organic matter",
+        "bufferPh" => "buffer pH",
+        "cec" => "CEC",
+        "ec" => "EC",
+        null => "",
+        _ => id,
+    };
 
     // The reading as the laboratory wrote it, and in the guide's unit where that is another.
     private static string Reading(JsonElement reading, JsonElement scale)

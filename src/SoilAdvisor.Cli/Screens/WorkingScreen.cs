@@ -1,6 +1,5 @@
 using System.Text.Json;
 using SoilAdvisor.Cli.Connections;
-using SoilAdvisor.Cli.Files;
 using Spectre.Console;
 
 namespace SoilAdvisor.Cli.Screens;
@@ -8,38 +7,41 @@ namespace SoilAdvisor.Cli.Screens;
 /// <summary>The arithmetic, as a teacher writes it on a board: the formula, what goes in and where it comes from, what comes out.</summary>
 internal static class WorkingScreen
 {
-    public static void Draw(IAnsiConsole screen, IEnumerable<JsonElement> lines, Places places)
+    public static void Draw(Paper paper, IEnumerable<JsonElement> lines)
     {
         foreach (var line in lines)
         {
-            screen.WriteLine();
-            screen.Paragraph($"Line {line.Text("id")}: {line.Text("title")}");
-            screen.Write(new Padder(new Text(line.Text("shown") ?? ""), new Padding(4, 0, 0, 0)));
-            var inputs = new Grid()
-                .AddColumn(new GridColumn().PadLeft(6).PadRight(2).NoWrap())
-                .AddColumn(new GridColumn().PadRight(2))
-                .AddColumn(new GridColumn().PadRight(0));
-            foreach (var input in line.Each("inputs"))
-            {
-                inputs.AddRow(
-                    new Text(input.Text("symbol") ?? ""),
-                    new Text($"= {input.Text("value") ?? input.Text("text")} {input.Text("unit")}".TrimEnd()),
-                    new Text($"{input.Text("name")}, {Origin(input, places)}"));
-            }
-
-            screen.Write(inputs);
+            paper.Blank();
+            paper.Paragraph($"Line {line.Text("id")}: {line.Text("title")}{(line.Text("section") is { } section ? $" ({section})" : "")}");
+            paper.Indented(line.Text("shown") ?? "", 4);
+            paper.Put(Inputs(paper, line));
             var result = line.At("result");
-            screen.Write(new Padder(
-                new Text($"{result.Text("symbol")} = {result.Text("value") ?? result.Text("text")} {result.Text("unit")}".TrimEnd(), new Style(decoration: Decoration.Bold)),
-                new Padding(4, 0, 0, 0)));
-            screen.Write(new Padder(new Text($"[{Sheets.Cited(line)}]"), new Padding(4, 0, 0, 0)));
+            paper.Indented($"{result.Text("symbol")} = {result.Text("value") ?? result.Text("text")} {result.Text("unit")}".Trim(), 4, strong: true);
+            paper.Indented($"[{paper.Cited(line)}]", 4);
         }
     }
 
-    private static string Origin(JsonElement input, Places places) => input.Text("from") switch
+    private static Grid Inputs(Paper paper, JsonElement line)
     {
-        "given" => $"given: {places.Of(input.Text("where") ?? "")}",
+        var inputs = new Grid()
+            .AddColumn(new GridColumn().PadLeft(6).PadRight(2).NoWrap())
+            .AddColumn(new GridColumn().PadRight(2))
+            .AddColumn(new GridColumn().PadRight(0));
+        foreach (var input in line.Each("inputs"))
+        {
+            inputs.AddRow(
+                new Text(input.Text("symbol") ?? ""),
+                new Text($"= {input.Text("value") ?? input.Text("text")} {input.Text("unit")}".TrimEnd()),
+                new Text($"{input.Text("name")}, {Origin(paper, input)}"));
+        }
+
+        return inputs;
+    }
+
+    private static string Origin(Paper paper, JsonElement input) => input.Text("from") switch
+    {
+        "given" => $"given: {paper.Places.Of(input.Text("where") ?? "")}",
         "computed" => $"from line {input.Text("line")}",
-        _ => $"from [{Sheets.Cited(input)}]",
+        _ => $"from [{paper.Cited(input)}]",
     };
 }

@@ -43,7 +43,7 @@ internal sealed class CoverVerb(Screen screen) : ServiceVerb<CoverSettings, Json
 
         await (settings.ChosenFormat == "json"
             ? errand.Deliver(reply.Body, stop)
-            : errand.Deliver(results => CoverScreen.Draw(results, reply.Json()), stop));
+            : errand.Deliver(paper => CoverScreen.Draw(paper, reply.Json()), stop));
         return ExitCode.Done;
     }
 }

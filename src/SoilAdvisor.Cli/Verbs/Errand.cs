@@ -3,7 +3,6 @@ using System.Text.Json.Nodes;
 using SoilAdvisor.Cli.Connections;
 using SoilAdvisor.Cli.Files;
 using SoilAdvisor.Cli.Screens;
-using Spectre.Console;
 
 namespace SoilAdvisor.Cli.Verbs;
 
@@ -62,15 +61,15 @@ internal sealed class Errand(Screen screen, ServiceSettings settings)
     }
 
     /// <summary>Draws on the screen, or writes the same as plain text to the file.</summary>
-    public async Task Deliver(Action<IAnsiConsole> draw, CancellationToken stop)
+    public async Task Deliver(Action<Paper> draw, CancellationToken stop)
     {
         if (settings.Output is null)
         {
-            draw(screen.Results);
+            draw(new Paper(screen.Results, Places));
         }
         else
         {
-            await Deliver(Encoding.UTF8.GetBytes(Screen.Plain(draw)), stop);
+            await Deliver(Encoding.UTF8.GetBytes(Screen.Plain(console => draw(new Paper(console, Places)))), stop);
         }
     }
 

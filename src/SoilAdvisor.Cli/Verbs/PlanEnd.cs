@@ -23,7 +23,7 @@ internal static class PlanEnd
 
     private static IEnumerable<string> Blocking(JsonElement plan, Errand errand)
     {
-        foreach (var finding in plan.Each("findings").Where(Blocks))
+        foreach (var finding in plan.Each("findings").Where(BedScreen.Blocks))
         {
             yield return finding.Text("message") ?? "";
         }
@@ -41,7 +41,7 @@ internal static class PlanEnd
                 }
             }
 
-            foreach (var finding in bed.Each("findings").Where(Blocks))
+            foreach (var finding in bed.Each("findings").Where(BedScreen.Blocks))
             {
                 yield return $"Bed {name}: {finding.Text("message")}";
             }
@@ -52,6 +52,4 @@ internal static class PlanEnd
             }
         }
     }
-
-    private static bool Blocks(JsonElement finding) => finding.At("blocks").ValueKind == JsonValueKind.True;
 }

@@ -44,7 +44,7 @@ internal sealed class PlanVerb(Screen screen) : ServiceVerb<PlanSettings, PlanFi
         switch (settings.ChosenFormat)
         {
             case "table":
-                await errand.Deliver(results => PlanScreen.Draw(results, plan, errand.Places), stop);
+                await errand.Deliver(paper => PlanScreen.Draw(paper, plan), stop);
                 break;
             case "json":
                 await errand.Deliver(reply.Body, stop);

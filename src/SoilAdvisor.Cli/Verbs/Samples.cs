@@ -4,7 +4,6 @@ using System.Text.Json.Nodes;
 using SoilAdvisor.Cli.Connections;
 using SoilAdvisor.Cli.Files;
 using SoilAdvisor.Cli.Screens;
-using Spectre.Console;
 
 namespace SoilAdvisor.Cli.Verbs;
 
@@ -17,7 +16,7 @@ internal static class Samples
         CalculationSettings settings,
         string path,
         Func<JsonNode, JsonNode> question,
-        Action<IAnsiConsole, string, JsonElement, Places> draw,
+        Action<Paper, string, JsonElement> draw,
         Errand errand,
         Connection connection,
         CancellationToken stop)
@@ -49,15 +48,15 @@ internal static class Samples
         else
         {
             await errand.Deliver(
-                results =>
+                paper =>
                 {
                     foreach (var (sample, reply) in answers)
                     {
                         errand.Places.Note("/soilTest", Place(file, sample));
-                        draw(results, sample, reply.Json(), errand.Places);
+                        draw(paper, sample, reply.Json());
                     }
 
-                    results.Foot([.. answers.Select(a => a.Reply.Json())]);
+                    paper.Foot([.. answers.Select(a => a.Reply.Json())]);
                 },
                 stop);
         }

@@ -25,7 +25,7 @@ internal sealed class ShowVerb(Screen screen) : ServiceVerb<ShowSettings, string
 
         await (settings.ChosenFormat == "json"
             ? errand.Deliver(reply.Body, stop)
-            : errand.Deliver(results => CatalogueScreen.Draw(results, reply.Json()), stop));
+            : errand.Deliver(paper => CatalogueScreen.Draw(paper, reply.Json()), stop));
         return ExitCode.Done;
     }
 }

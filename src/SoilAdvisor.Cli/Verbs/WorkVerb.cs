@@ -1,9 +1,7 @@
 using System.Text.Json;
 using System.Text.Json.Nodes;
 using SoilAdvisor.Cli.Connections;
-using SoilAdvisor.Cli.Files;
 using SoilAdvisor.Cli.Screens;
-using Spectre.Console;
 
 namespace SoilAdvisor.Cli.Verbs;
 
@@ -49,13 +47,13 @@ internal sealed class WorkVerb(Screen screen) : ServiceVerb<WorkSettings, JsonOb
 
         await (settings.ChosenFormat == "json"
             ? errand.Deliver(reply.Body, stop)
-            : errand.Deliver(results => Draw(results, reply.Json(), errand.Places), stop));
+            : errand.Deliver(paper => Draw(paper, reply.Json()), stop));
         return ExitCode.Done;
     }
 
-    private static void Draw(IAnsiConsole results, JsonElement answer, Places places)
+    private static void Draw(Paper paper, JsonElement answer)
     {
-        WorkingScreen.Draw(results, answer.Each("working"), places);
-        results.Foot(answer);
+        WorkingScreen.Draw(paper, answer.Each("working"));
+        paper.Foot(answer);
     }
 }
