@@ -30,6 +30,7 @@ internal static class LimeScreen
 
         paper.Put(table);
         paper.List(answer.Each("choices").Select(Reasons));
+        paper.List(answer.Each("warnings").Select(w => w.AsText()));
         paper.Refused(answer.Each("refused"));
         if (answer.Each("working").Any())
         {
