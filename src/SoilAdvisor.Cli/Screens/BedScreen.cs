@@ -69,12 +69,13 @@ internal static class BedScreen
         }
 
         var metric = stones.Concat(materials).First().At("perBed").Text("unit") == "kg";
-        var table = Paper.Table(["spread", "on this bed", "measure", metric ? "kg/ha" : "lb/acre", "cost"], firstIsWhole: false);
+        var table = Paper.Table(["spread", "for", "on this bed", "measure", metric ? "kg/ha" : "lb/acre", "cost"], firstIsWhole: false);
         foreach (var spread in stones.Concat(materials))
         {
             Paper.Row(
                 table,
                 spread.Text("name"),
+                spread.Text("crop") ?? "lime",
                 Figures.Weight(spread.At("perBed")),
                 Figures.Measure(spread.At("volume")),
                 Figures.Number(spread.At("rate").At(metric ? "perHectare" : "perAcre")),
@@ -127,12 +128,14 @@ internal static class BedScreen
         }
 
         paper.List(bed.Each("credits").Select(c => $"Credit: {Figures.Range(c.At("amount"))} {c.At("amount").Text("unit")} of {c.Text("nutrient")} from {c.Text("from")}; the low end is counted [{paper.CitedShort(c)}]."));
-        var supplied = bed.Each("supplied").Where(s => s.Has("floor") || s.Has("ceiling") || Figures.IsAtLeastOne(s.At("supplied"))).ToList();
+        var supplied = bed.Each("supplied").Where(s => Figures.IsAtLeastOne(s.At("supplied")) || Figures.IsAtLeastOne(s.At("floor"))).ToList();
         paper.List([
-            supplied.Count > 0 ? $"Supplied: {string.Join(", ", supplied.Select(s => $"{s.Text("nutrient")} {Figures.Amount(s.At("supplied"))}{Limits(s)}"))}." : null,
+            supplied.Count > 0 ? $"Supplied: {string.Join(", ", supplied.Select(s => $"{NutrientOf(s)} {Figures.Amount(s.At("supplied"))}{Limits(s)}"))}." : null,
             Micronutrient(bed),
         ]);
     }
+
+    private static string? NutrientOf(JsonElement balance) => balance.Text("nutrient") == "CaCO3" ? "neutralising value (as CaCO3)" : balance.Text("nutrient");
 
     private static string? Micronutrient(JsonElement bed)
     {

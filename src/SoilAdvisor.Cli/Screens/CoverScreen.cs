@@ -20,7 +20,7 @@ internal static class CoverScreen
             paper.Paragraph($"{choice.Text("name")}: {choice.Text("score")} points. Sow {choice.At("dates").Text("sow")}, end it by {choice.At("dates").Text("killBy")}. [{paper.Cited(choice)}]");
             paper.List([
                 .. choice.Each("reasons").Select(r => $"{r.Text("points")}: {r.Text("text")} [{paper.CitedShort(r)}]"),
-                Seed(choice.At("seed")),
+                Seed(paper, choice.At("seed")),
                 .. new[] { "biomass", "nitrogen", "phosphorus" }.Select(part => choice.At(part)).Where(p => p.ValueKind == JsonValueKind.Object).Select(p => $"{p.Text("text")} [{paper.CitedShort(p)}]"),
             ]);
         }
@@ -34,7 +34,7 @@ internal static class CoverScreen
         paper.Foot(answer);
     }
 
-    private static string? Seed(JsonElement seed)
+    private static string? Seed(Paper paper, JsonElement seed)
     {
         if (seed.ValueKind != JsonValueKind.Object)
         {

@@ -10,6 +10,9 @@ internal static class Figures
     private const decimal OuncesInPound = 16;
     private const int Digits = 3;
 
+    // From here on a quarter of a measure is at most 3 percent.
+    private const decimal ManyMeasures = 4;
+
     /// <summary>A weight: pounds and ounces, or kilograms and grams.</summary>
     public static string Weight(JsonElement quantity)
     {
@@ -55,16 +58,18 @@ internal static class Figures
     /// <summary>Money.</summary>
     public static string Money(JsonElement money) => money.At("value").TryGetDecimalOf(out var value) ? Text($"{value:#,0.00} {money.Text("currency")}") : "";
 
-    /// <summary>A volume, in quarters of the measure that a grower has in hand.</summary>
+    /// <summary>A volume: quarters of the measure where that is exact enough, else two digits.</summary>
     public static string Measure(JsonElement volume)
     {
-        if (!Read(volume, out var value, out var unit))
+        if (!Read(volume, out var value, out var unit) || value == 0)
         {
             return "weigh it";
         }
 
-        var quarters = decimal.Round(value * 4, MidpointRounding.AwayFromZero) / 4;
-        return quarters == 0 ? "weigh it" : Text($"{quarters:#,0.##} {(quarters > 1 ? Plural(unit) : unit.Replace('-', ' '))}");
+        var shown = value >= ManyMeasures
+            ? (decimal.Round(value * 4, MidpointRounding.AwayFromZero) / 4).ToString("#,0.##", CultureInfo.InvariantCulture)
+            : Rounded(value, 2);
+        return $"{shown} {(value > 1 ? Plural(unit) : unit.Replace('-', ' '))}";
     }
 
     private static string Plural(string unit) => unit switch
@@ -85,14 +90,14 @@ internal static class Figures
         return number.ValueKind == JsonValueKind.Number && number.TryGetDecimal(out value);
     }
 
-    private static string Rounded(decimal value)
+    private static string Rounded(decimal value, int digits = Digits)
     {
         if (value == 0)
         {
             return "0";
         }
 
-        var decimals = Digits - 1 - (int)Math.Floor(Math.Log10((double)Math.Abs(value)));
+        var decimals = digits - 1 - (int)Math.Floor(Math.Log10((double)Math.Abs(value)));
         return decimals >= 0
             ? decimal.Round(value, Math.Min(decimals, 28), MidpointRounding.AwayFromZero).ToString("#,0.############", CultureInfo.InvariantCulture)
             : decimal.Round(value, MidpointRounding.AwayFromZero).ToString("#,0", CultureInfo.InvariantCulture);
