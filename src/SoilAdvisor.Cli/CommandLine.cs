@@ -1,4 +1,5 @@
 using System.Globalization;
+using SoilAdvisor.Agronomy.Working;
 using SoilAdvisor.Api;
 using SoilAdvisor.Cli.Connections;
 using SoilAdvisor.Cli.Screens;
@@ -11,6 +12,8 @@ namespace SoilAdvisor.Cli;
 /// <summary>The verbs and what happens when one of them cannot go on.</summary>
 internal static class CommandLine
 {
+    private static readonly string[] VerbNames = ["plan", "rate", "lime", "cover", "show", "work", "check"];
+
     /// <summary>Runs the command.</summary>
     /// <param name="arguments">As typed.</param>
     /// <param name="screen">Where it writes.</param>
@@ -25,6 +28,11 @@ internal static class CommandLine
         catch (CommandAppException fault)
         {
             screen.Say(fault.Message);
+            if (NearestNames.Of(arguments.FirstOrDefault() ?? "", VerbNames) is [var nearest, ..] && !VerbNames.Contains(arguments[0]))
+            {
+                screen.Say($"Did you mean \"{Product.Command} {nearest}\"?");
+            }
+
             screen.Say($"\"{Product.Command} --help\" lists the verbs, \"{Product.Command} VERB --help\" the options of one with examples.");
             return ExitCode.BadInput;
         }

@@ -26,8 +26,8 @@ public sealed class SurroundingsTests
         // script(1) gives the command a terminal; it belongs to every Debian system.
         var styled = await Terminal.Run([], "show lime-methods");
         var plain = await Terminal.Run([("NO_COLOR", "1")], "show lime-methods");
-        Assert.Contains("\u001b[1m", styled, StringComparison.Ordinal);
-        Assert.DoesNotContain('\u001b', plain);
+        Assert.Matches("\u001b\\[[0-9;]+m", styled);
+        Assert.DoesNotMatch("\u001b\\[[0-9;]+m", plain);
         Assert.Contains("sikora-oregon-2025", plain, StringComparison.Ordinal);
     }
 }

@@ -37,6 +37,15 @@ internal sealed class Sheet
             return null;
         }
 
+        if (Separator(records[0].Cells) is { } separator)
+        {
+            complaints.Add(new(
+                $"{file.Name} line {records[0].Line}",
+                $"The columns are separated by {separator}.",
+                "Save the file as \"CSV UTF-8 (comma separated)\" with decimal points: columns end with a comma, and 2.5 is written with a point. Semicolons separate several entries inside one cell."));
+            return null;
+        }
+
         var before = complaints.Count;
         var headings = Headings(file.Name, records[0], known, complaints);
         var rows = records.Skip(1).ToList();
@@ -87,19 +96,16 @@ internal sealed class Sheet
     private static Dictionary<string, (int Index, Heading Heading)> Headings(string file, SheetRow row, IReadOnlyList<Column> known, List<Complaint> complaints)
     {
         var found = new Dictionary<string, (int, Heading)>(StringComparer.Ordinal);
-        if (row.Cells.Count == 1 && (row.Cells[0].Contains(';', StringComparison.Ordinal) || row.Cells[0].Contains('\t', StringComparison.Ordinal)))
-        {
-            complaints.Add(new($"{file} line {row.Line}", "The columns are separated by semicolons or tabs.", "Save the file as \"CSV UTF-8 (comma separated)\" with decimal points: columns end with a comma, and 2.5 is written with a point. Semicolons separate several entries inside one cell."));
-            return found;
-        }
-
+        var meant = new HashSet<string>(StringComparer.Ordinal);
         for (var i = 0; i < row.Cells.Count; i++)
         {
             var heading = Heading.Of(row.Cells[i]);
             var where = $"{file} line {row.Line}, column {i + 1} \"{heading.Text}\"";
             if (known.FirstOrDefault(c => c.Name == heading.Name) is not { } column)
             {
-                complaints.Add(new(where, "This column is not known.", Known(heading, known)));
+                var near = NearestNames.Of(heading.Name, known.Select(c => c.Name));
+                meant.UnionWith(near);
+                complaints.Add(new(where, "This column is not known.", Offer([.. known.Where(c => near.Contains(c.Name))], known)));
             }
             else if (!found.TryAdd(column.Name, (i, heading)))
             {
@@ -111,7 +117,7 @@ internal sealed class Sheet
             }
         }
 
-        foreach (var missing in known.Where(c => c.Required && !found.ContainsKey(c.Name)))
+        foreach (var missing in known.Where(c => c.Required && !found.ContainsKey(c.Name) && !meant.Contains(c.Name)))
         {
             complaints.Add(new($"{file} line {row.Line}", $"The column \"{missing.Name}\" is missing.", $"Add a column with the heading \"{missing.Example}\"."));
         }
@@ -126,10 +132,15 @@ internal sealed class Sheet
         _ => null,
     };
 
-    private static string Known(Heading heading, IReadOnlyList<Column> known)
-    {
-        var near = NearestNames.Of(heading.Name, known.Select(c => c.Name));
-        var examples = near.Count > 0 ? known.Where(c => near.Contains(c.Name)) : known;
-        return $"{(near.Count > 0 ? "Did you mean" : "Known columns are")}: {string.Join(", ", examples.Select(c => $"\"{c.Example}\""))}{(near.Count > 0 ? "?" : ".")}";
-    }
+    private static string Offer(IReadOnlyList<Column> near, IReadOnlyList<Column> known) => near.Count > 0
+        ? $"Did you mean {string.Join(" or ", near.Select(Quoted))}?"
+        : $"Known columns are {string.Join(", ", known.Select(Quoted))}.";
+
+    private static string Quoted(Column column) => $"\"{column.Example}\"";
+
+    private static string? Separator(IReadOnlyList<string> heading) =>
+        heading.Count > 1 ? null
+        : heading[0].Contains(';', StringComparison.Ordinal) ? "semicolons"
+        : heading[0].Contains('\t', StringComparison.Ordinal) ? "tabs"
+        : null;
 }
