@@ -2,6 +2,8 @@ using System.Globalization;
 using System.Text;
 using System.Text.Encodings.Web;
 using System.Text.Unicode;
+using SoilAdvisor.Agronomy.Ratings;
+using SoilAdvisor.Agronomy.Working;
 using SoilAdvisor.Reports.Rulers;
 using SoilAdvisor.Reports.Wording;
 
@@ -55,10 +57,14 @@ internal sealed class HtmlWriter(SourceList sources)
             case SourcedTable table:
                 Table(table);
                 break;
-            case RatingBlock { Rating: var rating }:
-                html.Append("<figure>\n<figcaption>");
-                html.Append(CultureInfo.InvariantCulture, $"<strong>{Encode(TradeWords.Of(rating.Analyte))}: {Encode(RulerWords.Result(rating))}.</strong> {Encode(RatingWords.Verdict(rating))} {Mark(rating.Source)}</figcaption>\n");
-                html.Append(RulerDrawing.Svg(rating, RulerWords.Spoken(rating), Encode)).Append("\n</figure>\n");
+            case RulersBlock rulers:
+                html.Append("<div class=\"rulers\">\n");
+                foreach (var rating in rulers.Ratings)
+                {
+                    Ruler(rating);
+                }
+
+                html.Append("</div>\n");
                 break;
             case WorkingBlock working:
                 html.Append(CultureInfo.InvariantCulture, $"<pre>{Board(working)}</pre>\n");
@@ -82,6 +88,13 @@ internal sealed class HtmlWriter(SourceList sources)
         }
     }
 
+    private void Ruler(Rating rating)
+    {
+        html.Append("<figure>\n<figcaption>");
+        html.Append(CultureInfo.InvariantCulture, $"<strong>{Encode(TradeWords.Of(rating.Analyte))}: {Encode(RulerWords.Result(rating))}.</strong> {Encode(RatingWords.Verdict(rating))} {Mark(rating.Source)}</figcaption>\n");
+        html.Append(RulerDrawing.Svg(rating, RulerWords.Spoken(rating), Encode)).Append("\n</figure>\n");
+    }
+
     private string Board(WorkingBlock working) =>
         string.Join("\n", WorkingText.Line(working.Line, sources.Mark).Split('\n').Select(Encode));
 
@@ -91,7 +104,7 @@ internal sealed class HtmlWriter(SourceList sources)
         return (s.Strong ? $"<strong>{said}</strong>" : said) + string.Concat(s.Sources.Distinct().Select((c, i) => (i == 0 ? " " : "") + Mark(c)));
     }));
 
-    private string Mark(Agronomy.Working.Citation citation) =>
+    private string Mark(Citation citation) =>
         string.Create(CultureInfo.InvariantCulture, $"<a class=\"mark\" href=\"#source-{sources.NumberOf(citation)}\">{sources.Mark(citation)}</a>");
 
     // Each cell repeats its column's name for the narrow page, where a row becomes a block of named values.

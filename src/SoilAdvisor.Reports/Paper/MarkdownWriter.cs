@@ -1,4 +1,6 @@
+using System.Globalization;
 using System.Text;
+using SoilAdvisor.Agronomy.Ratings;
 using SoilAdvisor.Reports.Rulers;
 using SoilAdvisor.Reports.Sheets;
 using SoilAdvisor.Reports.Wording;
@@ -42,9 +44,13 @@ internal sealed class MarkdownWriter(SourceList sources)
             case SourcedTable table:
                 Table(table);
                 break;
-            case RatingBlock { Rating: var rating }:
-                text.Append("- ").Append(MarkdownText.Escape($"{TradeWords.Of(rating.Analyte)}: {RulerWords.Result(rating)}. {RatingWords.Verdict(rating)}")).Append(' ').Append(sources.Mark(rating.Source)).Append('\n');
-                text.Append("  - ").Append(MarkdownText.Escape("Scale: " + RulerWords.Scale(rating))).Append(' ').Append(sources.Mark(rating.Source)).Append("\n\n");
+            case RulersBlock rulers:
+                foreach (var rating in rulers.Ratings)
+                {
+                    Ruler(rating);
+                }
+
+                text.Append('\n');
                 break;
             case WorkingBlock working:
                 Code(WorkingText.Line(working.Line, sources.Mark));
@@ -62,6 +68,13 @@ internal sealed class MarkdownWriter(SourceList sources)
             default:
                 throw new ArgumentOutOfRangeException(nameof(block), block.GetType().Name, "Not a block that this writer knows.");
         }
+    }
+
+    private void Ruler(Rating rating)
+    {
+        var mark = sources.Mark(rating.Source);
+        text.Append(CultureInfo.InvariantCulture, $"- {MarkdownText.Escape($"{TradeWords.Of(rating.Analyte)}: {RulerWords.Result(rating)}. {RatingWords.Verdict(rating)}")} {mark}\n");
+        text.Append(CultureInfo.InvariantCulture, $"  - {MarkdownText.Escape("Scale: " + RulerWords.Scale(rating))} {mark}\n");
     }
 
     private string Said(Paragraph paragraph) => string.Join(" ", paragraph.Sentences.Select(s =>

@@ -30,7 +30,8 @@ internal static class Stylesheet
         th { text-align: left; vertical-align: bottom; font-weight: 600; border-bottom: 1.5px solid var(--ink); padding: .3em .7em .3em 0; }
         td { vertical-align: top; border-bottom: 1px solid var(--hair); padding: .4em .7em .4em 0; overflow-wrap: break-word; }
         tr { break-inside: avoid; }
-        figure { margin: .6em 0 1em; break-inside: avoid; max-width: 44rem; }
+        .rulers { display: grid; grid-template-columns: repeat(auto-fit, minmax(min(20rem, 100%), 1fr)); gap: .9rem 2rem; margin: .6em 0 1.2em; }
+        figure { margin: 0; break-inside: avoid; max-width: 40rem; }
         svg.ruler { display: block; overflow: visible; margin-top: .2em; }
         svg.ruler text { font: 12px/1 system-ui, "Helvetica Neue", Arial, "DejaVu Sans", sans-serif; fill: var(--ink); }
         svg.ruler .name { fill: var(--soft); }

@@ -73,10 +73,7 @@ internal static class BedSheet
         }
 
         yield return new Heading(4, "What the soil test says");
-        foreach (var rating in bed.Ratings)
-        {
-            yield return new RatingBlock(rating);
-        }
+        yield return new RulersBlock(bed.Ratings);
     }
 
     private static IEnumerable<Block> Needs(BedPlan bed, Measures measures)

@@ -32,7 +32,7 @@ internal static class CoverCropSection
         {
             yield return new Heading(5, Name(choice.CoverCrop));
             yield return Facts(choice, measures);
-            yield return new Bullets([.. choice.Reasons.Select(r => new Paragraph(new Sentence($"{r.Text.TrimEnd('.')} ({Signed(r.Points)}).", r.Source)))]);
+            yield return new Bullets([.. Reasons(choice)]);
         }
 
         if (selection.Choices.Count > InFull)
@@ -44,6 +44,21 @@ internal static class CoverCropSection
         {
             yield return new Fold("What does not fit, and why", 5,
                 [new Bullets([.. selection.Excluded.Select(e => new Paragraph([Sentence.Bold(e.CoverCrop + ":"), .. e.Reasons.Select(r => new Sentence(TradeWords.Sentence(r.Text), r.Source))]))])]);
+        }
+    }
+
+    // What counts stands line by line; what is only good to know stands together.
+    private static IEnumerable<Paragraph> Reasons(CoverCropChoice choice)
+    {
+        foreach (var reason in choice.Reasons.Where(r => r.Points != 0))
+        {
+            yield return new Paragraph(new Sentence($"{reason.Text.TrimEnd('.')} ({Signed(reason.Points)}).", reason.Source));
+        }
+
+        var others = choice.Reasons.Where(r => r.Points == 0).Select(r => new Sentence(TradeWords.Sentence(r.Text), r.Source)).ToList();
+        if (others.Count > 0)
+        {
+            yield return new Paragraph([new Sentence("Without points:"), .. others]);
         }
     }
 
@@ -77,7 +92,7 @@ internal static class CoverCropSection
 
     private static string Points(double points) => string.Create(CultureInfo.InvariantCulture, $"{points:0.##} {(Math.Abs(points) == 1 ? "point" : "points")}");
 
-    private static string Signed(double points) => points.ToString("+0.##;-0.##;0", CultureInfo.InvariantCulture);
+    private static string Signed(double points) => points.ToString("+0.##;-0.##", CultureInfo.InvariantCulture);
 
     private static string Printed(CoverCropValue value)
     {
