@@ -6,9 +6,10 @@ using SoilAdvisor.ReferenceTables;
 namespace SoilAdvisor.Planning;
 
 /// <summary>
-/// Finds the guide that fits the soil tests. A guide that was asked for is taken when it rates anything of theirs; otherwise the one that
-/// rates most of their phosphorus and potassium, then the one written for the region, then calibrated on vegetables, then with rates that
-/// may be read with it, then the one that was read rather than recalled. The order is ours and is said with the choice.
+/// Finds the guide that fits the soil tests. A guide that was asked for is taken when it covers the method of their phosphorus or potassium,
+/// even where it must still be told the part of its region or a crop; otherwise the one that rates most of their phosphorus and potassium,
+/// then the one written for the region, then calibrated on vegetables, then with rates that may be read with it, then the one that was read
+/// rather than recalled. The order is ours and is said with the choice.
 /// </summary>
 public static class GuideChoice
 {
@@ -39,7 +40,7 @@ public static class GuideChoice
                 $"Ask the laboratory which extractant it used. Guides are held for: {string.Join("; ", tables.Guides.Values.Select(g => $"{g.Id} ({MethodsOf(g)})"))}.");
     }
 
-    private static Answer<GuideSelection> Asked(GuideFit asked, List<GuideFit> fits, IReadOnlyList<SoilTest> tests) => asked.Main > 0 || (asked.Rated > 0 && fits.Count == 0)
+    private static Answer<GuideSelection> Asked(GuideFit asked, List<GuideFit> fits, IReadOnlyList<SoilTest> tests) => asked.MainCovered > 0 || (asked.Covered > 0 && fits.Count == 0)
         ? Answer<GuideSelection>.Given(new GuideSelection(asked.Guide, "You named this guide.", Others(fits, asked.Guide)))
         : Answer<GuideSelection>.Refused(
             "guide-does-not-cover",

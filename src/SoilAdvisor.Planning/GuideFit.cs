@@ -10,26 +10,35 @@ namespace SoilAdvisor.Planning;
 /// <param name="Guide">The guide.</param>
 /// <param name="Main">Readings of phosphorus and potassium that it rates.</param>
 /// <param name="Rated">All readings that it rates.</param>
+/// <param name="MainCovered">Readings of phosphorus and potassium whose method it covers, also where it cannot yet tell which of its limits apply.</param>
+/// <param name="Covered">The same of all readings.</param>
 /// <param name="InRegion">True when it, or a rate table that may be read with it, was written for the region.</param>
 /// <param name="Calibration">0 vegetables, 1 general, 2 field crops.</param>
 /// <param name="CropsWithRates">Crops with a rate in a table that may be read with it.</param>
 /// <param name="OwnRegion">True when the guide itself was written for the region.</param>
 /// <param name="Seen">True when its limits were read rather than recalled.</param>
-internal sealed record GuideFit(Guide Guide, int Main, int Rated, bool InRegion, int Calibration, int CropsWithRates, bool OwnRegion, bool Seen) : IComparable<GuideFit>
+internal sealed record GuideFit(Guide Guide, int Main, int Rated, int MainCovered, int Covered, bool InRegion, int Calibration, int CropsWithRates, bool OwnRegion, bool Seen) : IComparable<GuideFit>
 {
     public static bool IsMain(Analyte analyte) => analyte is Analyte.P or Analyte.K;
 
     public static GuideFit Of(Guide guide, IReadOnlyList<SoilTest> tests, string? region, IReadOnlyList<string> crops, Tables tables)
     {
-        var (main, rated) = (0, 0);
+        var (main, rated, mainCovered, covered) = (0, 0, 0, 0);
         foreach (var test in tests)
         {
             foreach (var reading in test.Readings)
             {
-                if (guide.Rate(test, reading, new RatingContext(crops.Count > 0 ? crops[0] : null, null, null, null)).IsGiven)
+                var rating = guide.Rate(test, reading, new RatingContext(crops.Count > 0 ? crops[0] : null, null, null, null));
+                if (rating.IsGiven)
                 {
                     rated++;
                     main += IsMain(reading.Analyte) ? 1 : 0;
+                }
+
+                if (rating.IsGiven || rating.Reason.Code == "context-not-covered")
+                {
+                    covered++;
+                    mainCovered += IsMain(reading.Analyte) ? 1 : 0;
                 }
             }
         }
@@ -39,6 +48,8 @@ internal sealed record GuideFit(Guide Guide, int Main, int Rated, bool InRegion,
             guide,
             main,
             rated,
+            mainCovered,
+            covered,
             region is not null && guide.Regions.Concat(pairs.SelectMany(t => t.Regions)).Contains(region, StringComparer.OrdinalIgnoreCase),
             guide.CalibratedOn switch { "vegetables" => 0, "general" => 1, _ => 2 },
             crops.Distinct(StringComparer.Ordinal).Count(c => pairs.Any(t => t.Kind == Agronomy.Crops.RateTableKind.BuildUpAndMaintenance || t.Rates.Any(r => r.Crop == c))),

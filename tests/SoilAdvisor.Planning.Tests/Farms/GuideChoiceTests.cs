@@ -23,6 +23,13 @@ public class GuideChoiceTests
         Assert.Contains("delaware-vegetables", refused.Suggestion);
     }
 
+    [Fact]
+    public void A_named_guide_that_covers_the_extractant_is_taken_although_it_asks_for_the_part_of_its_region()
+    {
+        var georgia = Farm.Tables.Guide("georgia-vegetables").Value;
+        Assert.Same(georgia, GuideChoice.For([Farm.Test(14, 60, extractant: Extractant.Mehlich1)], georgia, "US-GA", ["cabbage"], Farm.Tables).Value.Guide);
+    }
+
     [Theory]
     [InlineData("US-DE", "delaware-vegetables")]
     [InlineData("US-NJ", "new-jersey-vegetables")]
