@@ -19,7 +19,11 @@ internal static class BedScreen
             paper.Paragraph($"Ground: {bed.Text("areaShown")}, soil test \"{bed.Text("soilTest")}\".");
         }
 
-        Lime(paper, bed.At("lime").At("requirement"));
+        if (bed.At("lime").Has("requirement"))
+        {
+            paper.Paragraph(LimeScreen.Requirement(paper, bed.At("lime").At("requirement")));
+        }
+
         Need(paper, bed);
         paper.List(bed.Each("shortfalls").Select(Shortfall));
         CoverCrops(paper, bed.At("coverCrops"));
@@ -36,7 +40,7 @@ internal static class BedScreen
     /// <summary>A finding with its rule.</summary>
     public static string Finding(Paper paper, JsonElement finding)
     {
-        var record = finding.Text("record") is { } kept ? $" Keep: {kept}." : "";
+        var record = finding.Text("record") is { } kept ? $" Keep: {kept.TrimEnd('.')}." : "";
         return $"{StateOf(finding.Text("state"))}: {finding.Text("message")}{record} [{finding.Text("section")}; {paper.CitedShort(finding)}]";
     }
 
@@ -92,19 +96,6 @@ internal static class BedScreen
         {
             paper.Paragraph($"Cost of what has a price: {Figures.Money(bed.At("cost"))}.");
         }
-    }
-
-    private static void Lime(Paper paper, JsonElement requirement)
-    {
-        if (requirement.ValueKind != JsonValueKind.Object)
-        {
-            return;
-        }
-
-        var from = $"pH {requirement.Text("soilPh")}, target {requirement.Text("targetPh")}{(requirement.Text("targetCrop") is { } crop ? $" for {crop}" : "")}";
-        paper.Paragraph(Figures.IsZero(requirement)
-            ? $"Lime: none. {from} [{paper.CitedShort(requirement)}]."
-            : $"Lime: {Figures.Amount(requirement)} of {requirement.Text("basis")}, mixed {Figures.Amount(requirement.At("depth"))} deep. {from}, by {requirement.Text("method")} [{paper.CitedShort(requirement)}].");
     }
 
     private static void Need(Paper paper, JsonElement bed)

@@ -15,6 +15,7 @@ internal static class CatalogueScreen
         if (answer.Has("item"))
         {
             Outline(paper, answer.At("item"), 0);
+            paper.NameAll(answer);
             paper.Foot(answer);
             return;
         }

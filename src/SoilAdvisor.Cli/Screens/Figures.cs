@@ -21,6 +21,11 @@ internal static class Figures
             return "";
         }
 
+        if (value == 0)
+        {
+            return "none";
+        }
+
         if (unit == "lb" && value < 100)
         {
             var ounces = decimal.Round(value * OuncesInPound, MidpointRounding.AwayFromZero);

@@ -12,8 +12,7 @@ internal static class LimeScreen
         paper.Heading($"Lime for soil test \"{sample}\"");
         if (requirement.ValueKind == JsonValueKind.Object)
         {
-            paper.Paragraph($"Requirement: {Figures.Amount(requirement)} of {requirement.Text("basis")}, for {Figures.Amount(requirement.At("depth"))}. pH {requirement.Text("soilPh")}, target {requirement.Text("targetPh")}.");
-            paper.Paragraph($"Method: {requirement.Text("method")} [{paper.Cited(requirement)}].");
+            paper.Paragraph(Requirement(paper, requirement));
         }
 
         var table = Paper.Table(["material", "lb/acre", "on this area", "measure", "cost"], firstIsWhole: false);
@@ -37,6 +36,15 @@ internal static class LimeScreen
             paper.Heading($"Working: lime of \"{sample}\"");
             WorkingScreen.Draw(paper, answer.Each("working"));
         }
+    }
+
+    /// <summary>How much lime, from what and by which method, or why none.</summary>
+    public static string Requirement(Paper paper, JsonElement requirement)
+    {
+        var from = $"pH {requirement.Text("soilPh")}, target {requirement.Text("targetPh")}{(requirement.Text("targetCrop") is { } crop ? $" for {crop}" : "")}";
+        return Figures.IsZero(requirement)
+            ? $"Lime: none. {from} [{paper.CitedShort(requirement)}]."
+            : $"Lime: {Figures.Amount(requirement)} of {requirement.Text("basis")}, mixed {Figures.Amount(requirement.At("depth"))} deep. {from}, by {requirement.Text("method")} [{paper.Cited(requirement)}].";
     }
 
     private static string Reasons(JsonElement choice)

@@ -90,6 +90,9 @@ internal sealed class Paper(IAnsiConsole console, Places places)
     /// <summary>Source and how the value came to us, for a narrow place.</summary>
     public string CitedShort(JsonElement part) => Joined(Named(part), EvidenceOf(part));
 
+    /// <summary>Names every source of an answer of which everything is shown.</summary>
+    public void NameAll(JsonElement answer) => named.UnionWith(answer.Each("sources").Select(s => s.Text("id") ?? ""));
+
     /// <summary>Assumptions and the sources that were named, which end every result.</summary>
     /// <param name="assumptions">Each with whom it concerns; empty for everybody.</param>
     /// <param name="answers">Answers of the service.</param>

@@ -59,7 +59,7 @@ internal static class PlanScreen
     {
         var totals = plan.At("totals");
         paper.Heading("For all beds");
-        var table = Paper.Table(["material", "needed", "on hand", "to buy", "cost of what is needed"], firstIsWhole: false);
+        var table = Paper.Table(["material", "needed", "on hand", "to buy", "cost to buy"], firstIsWhole: false);
         foreach (var purchase in plan.Each("purchases"))
         {
             Paper.Row(
@@ -74,7 +74,7 @@ internal static class PlanScreen
         paper.Put(table);
         if (totals.Has("cost"))
         {
-            paper.Paragraph($"Cost of everything that has a price: {Figures.Money(totals.At("cost"))}.");
+            paper.Paragraph($"Cost of all that is spread and has a price, on hand or not: {Figures.Money(totals.At("cost"))}.");
         }
 
         if (totals.Text("partial") == "yes")

@@ -19,6 +19,10 @@ internal class CalculationSettings : ServiceSettings
     [Description("Give no result at all when a part of it has to be refused.")]
     public bool Strict { get; init; }
 
+    [CommandOption("--guide <GUIDE>")]
+    [Description("Published guide to read the soil test by. \"soil show guides\" lists them.")]
+    public string? Guide { get; init; }
+
     [CommandOption("--region <REGION>")]
     [Description("Country and state by ISO 3166-2, for example US-DE. It helps to choose the published guide.")]
     public string? Region { get; init; }

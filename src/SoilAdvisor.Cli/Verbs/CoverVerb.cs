@@ -21,12 +21,16 @@ internal sealed class CoverVerb(Screen screen) : ServiceVerb<CoverSettings, Json
         errand.Places.Note("/lastCrop", "--after");
         errand.Places.Note("/nextCrop", "--before");
         errand.Places.Note("/area", "--area");
+        errand.Places.Note("/guide", "--guide");
+        errand.Places.Note("/region", "--region");
         var frost = Members.Of(("lastSpring", settings.LastFrost), ("firstFall", settings.FirstFrost));
         var aims = settings.For?.Split(',', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries) ?? [];
         return Members.Of(
             ("window", new JsonObject { ["from"] = settings.From, ["to"] = settings.To }),
             ("aims", aims.Length > 0 ? new JsonArray([.. aims.Select(a => JsonValue.Create(a))]) : null),
             ("frost", frost.Count > 0 ? frost : null),
+            ("guide", settings.Guide),
+            ("region", settings.Region),
             ("lastCrop", settings.After),
             ("nextCrop", settings.Before),
             ("area", settings.Area is { } area ? new JsonObject { ["value"] = area, ["unit"] = "sq ft" } : null));

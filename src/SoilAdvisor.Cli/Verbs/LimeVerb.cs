@@ -29,6 +29,7 @@ internal sealed class LimeVerb(Screen screen) : ServiceVerb<LimeSettings, (Input
         $"v1/lime{settings.Query}",
         soilTest => Members.Of(
             ("method", settings.Method),
+            ("guide", settings.Guide),
             ("region", settings.Region),
             ("soilTest", soilTest),
             ("targetPh", settings.TargetPh),

@@ -18,10 +18,6 @@ internal sealed class PlanSettings : CalculationSettings
     [Description("The materials you can use, with their prices: CSV or JSON (docs/bed-list.md).")]
     public string? Materials { get; init; }
 
-    [CommandOption("--guide <GUIDE>")]
-    [Description("Published guide to read the soil test by. \"soil show guides\" lists them.")]
-    public string? Guide { get; init; }
-
     [CommandOption("--farm <NAME>")]
     [Description("Name to print over the plan.")]
     public string? Farm { get; init; }

@@ -10,10 +10,6 @@ internal sealed class RateSettings : CalculationSettings
     [Description("What the laboratory reported: CSV or JSON (docs/lab-file.md).")]
     public string LabFile { get; init; } = "";
 
-    [CommandOption("--guide <GUIDE>")]
-    [Description("Published guide to read the soil test by. \"soil show guides\" lists them.")]
-    public string? Guide { get; init; }
-
     [CommandOption("--crop <CROP>")]
     [Description("Crop, for guides that rate it by its own limits. \"soil show crops\" lists them.")]
     public string? Crop { get; init; }

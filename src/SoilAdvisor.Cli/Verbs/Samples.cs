@@ -27,6 +27,11 @@ internal static class Samples
             return exit;
         }
 
+        foreach (var option in new[] { "guide", "region", "crop", "method", "targetPh", "area" })
+        {
+            errand.Places.Note($"/{option}", option == "targetPh" ? "--target-ph" : $"--{option}");
+        }
+
         var answers = new List<(string Sample, Reply Reply)>();
         foreach (var soilTest in soilTests.OfType<JsonObject>())
         {
