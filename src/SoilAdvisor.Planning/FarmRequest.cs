@@ -16,6 +16,7 @@ namespace SoilAdvisor.Planning;
 /// <param name="Frost">Frost dates; null when not said.</param>
 /// <param name="LimeMethod">The lime method asked for; null leaves the choice to the buffer and the region.</param>
 /// <param name="WithWorking">True to write down every line of arithmetic. The numbers are the same either way.</param>
+/// <param name="Subregion">Part of the guide's region as the guide names it, where its limits depend on it; null when not said.</param>
 public sealed record FarmRequest(
     string? Farm,
     DateOnly Date,
@@ -26,4 +27,5 @@ public sealed record FarmRequest(
     string? Currency,
     FrostDates? Frost,
     LimeMethod? LimeMethod,
-    bool WithWorking);
+    bool WithWorking,
+    string? Subregion = null);

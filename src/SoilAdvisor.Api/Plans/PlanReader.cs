@@ -39,7 +39,7 @@ internal static class PlanReader
         return new PlanRead(
             new FarmRequest(
                 request.Farm, date ?? calculation.Today, guide, request.Region, [.. beds.Select(b => b.Bed)], materials,
-                request.Options?.Currency, BedReader.ReadFrost(request.Options?.Frost), limeMethod, calculation.Asked.Working),
+                request.Options?.Currency, BedReader.ReadFrost(request.Options?.Frost), limeMethod, calculation.Asked.Working, request.Subregion),
             [.. beds.Select(b => b.Index)],
             tests);
     }

@@ -14,6 +14,9 @@ internal sealed record PlanRequest
 
     public string? Region { get; init; }
 
+    /// <summary>Part of the guide's region, where a guide asks for one.</summary>
+    public string? Subregion { get; init; }
+
     public IReadOnlyList<WrittenSoilTest>? SoilTests { get; init; }
 
     public IReadOnlyList<WrittenBed>? Beds { get; init; }

@@ -14,6 +14,7 @@ internal sealed class PlanRequestValidator : AbstractValidator<PlanRequest>
         RuleFor(r => r.Farm).IsOptionalText("The farm's name", Limits.TextLetters);
         RuleFor(r => r.Guide).IsOptionalText("The guide");
         RuleFor(r => r.Region).IsOptionalText("The region");
+        RuleFor(r => r.Subregion).IsOptionalText("The subregion");
         RuleFor(r => r.SoilTests)
             .HasSome("soilTests", "soil-test-missing", "Send at least one soil test.")
             .HasAtMost(Limits.SoilTests, "soil tests");
