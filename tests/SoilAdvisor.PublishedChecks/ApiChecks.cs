@@ -17,6 +17,8 @@ public sealed class ApiChecks : IClassFixture<ApiChecks.Service>
     /// <summary>The ratings whose context a request can state: crop groups are chosen by the crop there.</summary>
     public static TheoryData<PublishedExample> Ratings => [.. PublishedExamples.All.Where(e => e.Topic == "ratings" && !e.Given.TryGetProperty("cropGroup", out _))];
 
+    public static TheoryData<PublishedExample> Recommendations => PublishedExamples.Of("recommendations");
+
     [Theory]
     [MemberData(nameof(Formulas))]
     public async Task A_formula_asked_over_HTTP_gives_the_printed_answer(PublishedExample example)
@@ -46,7 +48,44 @@ public sealed class ApiChecks : IClassFixture<ApiChecks.Service>
         }
     }
 
-    private static JsonObject Request(JsonElement given, JsonElement value)
+    [Theory]
+    [MemberData(nameof(Recommendations))]
+    public async Task A_plan_asked_over_HTTP_needs_the_printed_rate(PublishedExample example)
+    {
+        var expected = example.ExpectedAs<PrintedNeed>();
+        var request = new JsonObject
+        {
+            ["guide"] = example.Given.GetProperty("guide").GetString(),
+            ["soilTests"] = new JsonArray(new JsonObject { ["id"] = "published", ["readings"] = new JsonArray(Reading(example.Given, example.Given.GetProperty("value"))) }),
+            ["beds"] = new JsonArray(new JsonObject
+            {
+                ["id"] = "bed",
+                ["soilTest"] = "published",
+                ["length"] = new JsonObject { ["value"] = 100, ["unit"] = "ft" },
+                ["width"] = new JsonObject { ["value"] = 30, ["unit"] = "in" },
+                ["crops"] = new JsonArray(new JsonObject { ["crop"] = example.Given.GetProperty("crop").GetString() }),
+            }),
+        };
+        if (example.Given.TryGetProperty("subregion", out var subregion))
+        {
+            request["subregion"] = subregion.GetString();
+        }
+
+        var answer = await AskAsync("/v1/plans", request, example);
+
+        var need = answer.GetProperty("beds")[0].GetProperty("need").EnumerateArray().SingleOrDefault(n => n.GetProperty("nutrient").GetString() == expected.Nutrient.ToString());
+        if (need.ValueKind == JsonValueKind.Undefined)
+        {
+            Assert.Fail(example.Explain("no such need", $"response: {answer}"));
+        }
+
+        var rate = need.GetProperty("rate");
+        Assert.Equal(expected.Unit, rate.GetProperty("unit").GetString());
+        example.AgreesWith(expected.Low, rate.GetProperty("low").GetDouble(), $"need: {need}");
+        example.AgreesWith(expected.High ?? expected.Low, rate.GetProperty("high").GetDouble(), $"need: {need}");
+    }
+
+    private static JsonObject Reading(JsonElement given, JsonElement value)
     {
         var reading = new JsonObject { ["value"] = JsonNode.Parse(value.GetRawText()) };
         foreach (var name in new[] { "analyte", "unit", "extractant", "detection", "method" })
@@ -57,7 +96,12 @@ public sealed class ApiChecks : IClassFixture<ApiChecks.Service>
             }
         }
 
-        var soilTest = new JsonObject { ["id"] = "published", ["readings"] = new JsonArray(reading) };
+        return reading;
+    }
+
+    private static JsonObject Request(JsonElement given, JsonElement value)
+    {
+        var soilTest = new JsonObject { ["id"] = "published", ["readings"] = new JsonArray(Reading(given, value)) };
         if (given.TryGetProperty("texture", out var texture))
         {
             soilTest["texture"] = texture.GetString();

@@ -1,6 +1,5 @@
 using System.Globalization;
 using SoilAdvisor.Agronomy.Crops;
-using SoilAdvisor.Agronomy.Quantities;
 using SoilAdvisor.Agronomy.Ratings;
 using SoilAdvisor.Agronomy.SoilTests;
 using SoilAdvisor.Agronomy.Working;
@@ -45,6 +44,4 @@ public sealed class RecommendationChecks
     }
 
     private sealed record SoilTestGiven(string Guide, string Crop, string Analyte, decimal Value, string Unit, string Extractant, string? Subregion = null);
-
-    private sealed record PrintedNeed(PlantNutrient Nutrient, double Low, string Unit, double? High = null);
 }
