@@ -20,12 +20,17 @@ public static class FarmPlanner
     /// <param name="request">What is asked.</param>
     /// <param name="tables">The reference tables.</param>
     /// <param name="cancel">Stops between two beds.</param>
-    /// <returns>The plan, or a refusal when nothing could be computed: no bed, no guide, prices in two currencies.</returns>
+    /// <returns>The plan, or a refusal when nothing could be computed: no bed, no guide, a material listed twice, prices in two currencies.</returns>
     public static Answer<FarmPlan> Plan(FarmRequest request, Tables tables, CancellationToken cancel)
     {
         if (request.Beds.Count == 0)
         {
             return Answer<FarmPlan>.Refused("no-beds", "The request names no bed.", "Give at least one bed with its size, soil test and crops.");
+        }
+
+        if (ListedTwice(request) is { } twice)
+        {
+            return Answer<FarmPlan>.Refused(twice);
         }
 
         if (CurrencyConflict(request) is { } conflict)
@@ -97,6 +102,11 @@ public static class FarmPlanner
 
         return assumptions;
     }
+
+    private static Refusal? ListedTwice(FarmRequest request) =>
+        request.Materials.GroupBy(m => m.Material.Id, StringComparer.Ordinal).FirstOrDefault(g => g.Count() > 1) is { } twice
+            ? new Refusal("material-listed-twice", $"{twice.First().Material.Name} is listed {twice.Count()} times.", "List each material once, with one price and its whole stock.")
+            : null;
 
     private static Refusal? CurrencyConflict(FarmRequest request)
     {

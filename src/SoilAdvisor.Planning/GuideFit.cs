@@ -28,6 +28,12 @@ internal sealed record GuideFit(Guide Guide, int Main, int Rated, int MainCovere
         {
             foreach (var reading in test.Readings)
             {
+                // A refusal takes words to write; most guides can be passed over by the method alone.
+                if (!guide.Scales.Any(s => s.Analyte == reading.Analyte && s.Method.Covers(reading.Method)))
+                {
+                    continue;
+                }
+
                 var rating = guide.Rate(test, reading, new RatingContext(crops.Count > 0 ? crops[0] : null, null, null, null));
                 if (rating.IsGiven)
                 {

@@ -19,7 +19,7 @@ internal sealed class Offers
     private static readonly ConditionalWeakTable<Tables, List<(MaterialOffer Offer, OfferedMaterial? Ready)>> OfTables = [];
 
     private readonly List<(MaterialOffer Offer, OfferedMaterial? Ready)> offers = [];
-    private readonly IReadOnlyList<(MaterialOffer Offer, OfferedMaterial? Ready)> table;
+    private readonly Lazy<IReadOnlyList<(MaterialOffer Offer, OfferedMaterial? Ready)>> table;
 
     private Offers(FarmRequest request, Tables tables)
     {
@@ -36,11 +36,14 @@ internal sealed class Offers
             }
         }
 
-        var listed = request.Materials.Select(m => m.Material.Id).ToHashSet(StringComparer.Ordinal);
-        table = [.. OfTables.GetValue(tables, Buyable).Where(o => !listed.Contains(o.Offer.Material.Id))];
+        table = new(() =>
+        {
+            var listed = request.Materials.Select(m => m.Material.Id).ToHashSet(StringComparer.Ordinal);
+            return [.. OfTables.GetValue(tables, Buyable).Where(o => !listed.Contains(o.Offer.Material.Id))];
+        });
         var stones = Ready(offers).Where(o => o.Material.Category == "lime").ToList();
         HoldsLime = !Listed || stones.Count > 0;
-        Limes = stones.Count > 0 ? stones : [.. Ready(table).Where(o => o.Material.Category == "lime")];
+        Limes = stones.Count > 0 ? stones : [.. Ready(table.Value).Where(o => o.Material.Category == "lime")];
         Priced = Ready(offers).Any(o => o.PricePerKilogram is not null);
     }
 
@@ -63,11 +66,11 @@ internal sealed class Offers
 
     /// <summary>Materials to choose from on a bed.</summary>
     /// <param name="phAfterLiming">Soil pH after liming; null when not known.</param>
-    public IReadOnlyList<OfferedMaterial> For(decimal? phAfterLiming) => Listed ? At(offers, phAfterLiming, listed: true) : At(table, phAfterLiming, listed: false);
+    public IReadOnlyList<OfferedMaterial> For(decimal? phAfterLiming) => Listed ? At(offers, phAfterLiming, listed: true) : At(table.Value, phAfterLiming, listed: false);
 
     /// <summary>Materials of the tables that were not offered.</summary>
     /// <param name="phAfterLiming">Soil pH after liming; null when not known.</param>
-    public IReadOnlyList<OfferedMaterial> NotOffered(decimal? phAfterLiming) => Listed ? At(table, phAfterLiming, listed: false) : [];
+    public IReadOnlyList<OfferedMaterial> NotOffered(decimal? phAfterLiming) => Listed ? At(table.Value, phAfterLiming, listed: false) : [];
 
     private static List<(MaterialOffer Offer, OfferedMaterial? Ready)> Buyable(Tables tables)
     {

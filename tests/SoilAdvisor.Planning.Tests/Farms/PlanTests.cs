@@ -222,6 +222,7 @@ public class PlanTests
     public void Requests_that_cannot_be_planned_are_refused_with_a_code()
     {
         Assert.Equal("no-beds", FarmPlanner.Plan(Farm.Request([]), Farm.Tables, default).Reason.Code);
+        Assert.Equal("material-listed-twice", FarmPlanner.Plan(Farm.Request([Farm.Bed("b", Farm.Test(14, 60), "spinach")], Farm.Offer("blood-meal", 1m), Farm.Offer("blood-meal")), Farm.Tables, default).Reason.Code);
         var euros = Farm.Offer("feather-meal") with { PricePerKilogram = new Agronomy.Materials.Money(2, "EUR") };
         Assert.Equal("two-currencies", FarmPlanner.Plan(Farm.Request([Farm.Bed("b", Farm.Test(14, 60), "spinach")], euros, Farm.Offer("blood-meal", 1m)), Farm.Tables, default).Reason.Code);
     }
