@@ -30,7 +30,7 @@ internal static class BedSummary
 
     private static string Why(BedLime lime, IReadOnlyList<Shortfall> shortfalls) => (shortfalls.Count, lime.Plan) switch
     {
-        (> 0, _) => "nothing on the list can meet what is needed",
+        ( > 0, _) => "nothing on the list can meet what is needed",
         (_, null) => "what was planned asks for no nutrient, and the lime requirement is not known",
         _ => "the soil and the credits cover every need that was planned, and no lime is needed",
     };
