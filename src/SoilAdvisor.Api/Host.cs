@@ -52,7 +52,11 @@ public static class Host
         builder.Services.AddSingleton(limits);
         builder.Services.AddSingleton(TimeProvider.System);
         builder.Services.AddSingleton<CatalogueStore>();
-        builder.Services.AddValidatorsFromAssembly(typeof(Host).Assembly, ServiceLifetime.Singleton, includeInternalTypes: true);
+        builder.Services.AddValidatorsFromAssembly(
+            typeof(Host).Assembly,
+            ServiceLifetime.Singleton,
+            filter: found => found.ValidatorType.GetConstructor(Type.EmptyTypes) is not null,
+            includeInternalTypes: true);
         builder.Services.AddProblems();
         builder.Services.AddContract();
         builder.Services.AddRequestTimeouts(options => options.DefaultPolicy = new RequestTimeoutPolicy

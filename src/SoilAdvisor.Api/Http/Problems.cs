@@ -46,6 +46,9 @@ internal static class Problems
             "wrong-method",
             $"{Short(context.Request.Path)} does not take {context.Request.Method}.",
             $"Use {context.Response.Headers.Allow}."),
+        StatusCodes.Status415UnsupportedMediaType when context.Request.Path.StartsWithSegments("/v1/lab-files", StringComparison.OrdinalIgnoreCase) =>
+            RequestBody.UnsupportedType(context.Request, "text/csv or application/json", "text/csv"),
+        StatusCodes.Status415UnsupportedMediaType => RequestBody.UnsupportedType(context.Request, "application/json", "application/json"),
         StatusCodes.Status413PayloadTooLarge => TooLarge(context.RequestServices.GetRequiredService<Limits>()),
         var other => Problem.Of(other, "", "request-refused", "The request cannot be read.", "The page /docs shows what each address takes."),
     };

@@ -47,13 +47,19 @@ internal static class RequestBody
             return null;
         }
 
+        return UnsupportedType(request, string.Join(" or ", accepted.ToArray()), accepted[0]);
+    }
+
+    /// <summary>Says which content types an address takes.</summary>
+    public static Problem UnsupportedType(HttpRequest request, string accepted, string usual)
+    {
         var said = request.ContentType is { Length: > 0 } type ? $"\"{(type.Length > 100 ? type[..100] + "…" : type)}\"" : "not given";
         return Problem.Of(
             StatusCodes.Status415UnsupportedMediaType,
             "",
             "content-type",
-            $"The content type is {said}; this address takes {string.Join(" or ", accepted.ToArray())} in UTF-8.",
-            $"Send the header Content-Type: {accepted[0]}.");
+            $"The content type is {said}; this address takes {accepted} in UTF-8.",
+            $"Send the header Content-Type: {usual}.");
     }
 
     /// <summary>Reads JSON of the agreed shape.</summary>

@@ -22,7 +22,10 @@ internal static class LabFileReader
         }
 
         var columns = header.Cells.Select((cell, i) => LabHeader.Read(cell, Place(header.Line, i), faults)).ToList();
-        if (!HasId(columns, header, faults) | HasTwice(columns, header, faults))
+
+        // A name that fell apart shifts every column after it: nothing below it can be read.
+        var apart = faults.All.Any(f => f.Code == LabHeader.NotQuoted);
+        if (!HasId(columns, header, faults) | HasTwice(columns, header, faults) || apart)
         {
             return [];
         }
@@ -85,7 +88,7 @@ internal static class LabFileReader
         {
             if (firstLine.Contains(separator))
             {
-                faults.Add("line 1", "separator", $"The columns are separated by {name}.", "Save the file as comma-separated (CSV, UTF-8), with decimal points.");
+                faults.Add("line 1", "column-separator", $"The columns are separated by {name}.", "Save the file as comma-separated (CSV, UTF-8), with decimal points.");
                 return [];
             }
         }

@@ -7,6 +7,9 @@ namespace SoilAdvisor.Api.LabFiles;
 /// <summary>Reads the names of columns. docs/lab-file.md defines them.</summary>
 internal static class LabHeader
 {
+    /// <summary>Code of a name that fell apart at its comma.</summary>
+    public const string NotQuoted = "header-not-quoted";
+
     private const string Recommended = "recommended ";
 
     private static readonly string[] AboutNames = ["id", "sampled", "lab", "depth", "texture", "soil class", "free lime", "cores", "bulk density", "lb/acre factor"];
@@ -24,7 +27,7 @@ internal static class LabHeader
         var open = header.IndexOf('(', StringComparison.Ordinal);
         if (open >= 0 != header.EndsWith(')'))
         {
-            faults.Add(place, "header-not-quoted", $"The column name \"{Rules.Clip(header)}\" opens or closes a bracket alone.", "Put a column name that holds a comma in double quotes: \"P (mg/kg, Mehlich-3 ICP)\".");
+            faults.Add(place, NotQuoted, $"The column name \"{Rules.Clip(header)}\" opens or closes a bracket alone.", "Put a column name that holds a comma in double quotes: \"P (mg/kg, Mehlich-3 ICP)\".");
             return new LabColumn.Refused();
         }
 
