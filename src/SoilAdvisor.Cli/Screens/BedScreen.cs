@@ -73,20 +73,18 @@ internal static class BedScreen
         }
 
         var metric = stones.Concat(materials).First().At("perBed").Text("unit") == "kg";
-        var table = Paper.Table(["spread", "for", "on this bed", "measure", metric ? "kg/ha" : "lb/acre", "cost"], firstIsWhole: false);
-        foreach (var spread in stones.Concat(materials))
-        {
-            Paper.Row(
-                table,
+        paper.Put(
+            ["spread", "for", "on this bed", "measure", metric ? "kg/ha" : "lb/acre", "cost"],
+            [.. stones.Concat(materials).Select(spread => (string?[])
+            [
                 spread.Text("name"),
                 spread.Text("crop") ?? "lime",
                 Figures.Weight(spread.At("perBed")),
                 Figures.Measure(spread.At("volume")),
                 Figures.Number(spread.At("rate").At(metric ? "perHectare" : "perAcre")),
-                spread.Has("cost") ? Figures.Money(spread.At("cost")) : "no price");
-        }
-
-        paper.Put(table);
+                spread.Has("cost") ? Figures.Money(spread.At("cost")) : "no price",
+            ])],
+            firstIsWhole: false);
         paper.List(stones.Where(s => s.Each("doses").Count() > 1).Select(s => $"{s.Text("name")}: in {s.Each("doses").Count()} doses."));
         paper.List(materials
             .GroupBy(m => (Crop: m.Text("crop"), When: m.Text("when"), Day: m.Text("spreadBy")))
@@ -101,23 +99,17 @@ internal static class BedScreen
     private static void Need(Paper paper, JsonElement bed)
     {
         var needs = bed.Each("need").Where(n => !Micronutrients.Contains(n.Text("nutrient"))).ToList();
-        if (needs.Count > 0)
-        {
-            var table = Paper.Table(["need", "crop", $"guide's rate, {needs[0].At("rate").Text("unit")}", "soil test class", "source"]);
-            foreach (var need in needs)
-            {
-                Paper.Row(
-                    table,
-                    need.Text("nutrient"),
-                    need.Text("crop"),
-                    $"{Figures.Range(need.At("rate"))}{(need.Text("condition") is { } condition ? $" if {condition}" : "")}",
-                    need.Text("class"),
-                    paper.CitedShort(need));
-            }
-
-            paper.Put(table);
-        }
-
+        var unit = needs.Select(n => n.At("rate").Text("unit")).FirstOrDefault();
+        paper.Put(
+            ["need", "crop", $"guide's rate, {unit}", "soil test class", "source"],
+            [.. needs.Select(need => (string?[])
+            [
+                need.Text("nutrient"),
+                need.Text("crop"),
+                $"{Figures.Range(need.At("rate"))}{(need.Text("condition") is { } condition ? $" if {condition}" : "")}",
+                need.Text("class"),
+                paper.CitedShort(need),
+            ])]);
         paper.List(bed.Each("credits").Select(c => $"Credit: {Figures.Range(c.At("amount"))} {c.At("amount").Text("unit")} of {c.Text("nutrient")} from {c.Text("from")}; the low end is counted [{paper.CitedShort(c)}]."));
         var supplied = bed.Each("supplied").Where(s => Figures.IsAtLeastOne(s.At("supplied")) || Figures.IsAtLeastOne(s.At("floor"))).ToList();
         paper.List([

@@ -22,14 +22,12 @@ internal static class CatalogueScreen
 
         var entries = answer.Each("items").ToList();
         var columns = Telling.Where(c => entries.Exists(e => e.Has(c) && e.At(c).ValueKind is not JsonValueKind.Object)).ToList();
-        var table = Paper.Table([.. columns.Select(Words)]);
-        foreach (var entry in entries)
-        {
-            Paper.Row(table, [.. columns.Select(c => entry.At(c).ValueKind == JsonValueKind.Array ? string.Join(", ", entry.Each(c).Select(v => v.AsText())) : entry.Text(c))]);
-        }
-
-        paper.Put(table);
+        paper.Put([.. columns.Select(Words)], [.. entries.Select(e => columns.Select(c => Cell(e, c)).ToList())]);
     }
+
+    private static string? Cell(JsonElement entry, string column) => entry.At(column).ValueKind == JsonValueKind.Array
+        ? string.Join(", ", entry.Each(column).Select(v => v.AsText()))
+        : entry.Text(column);
 
     private static void Outline(Paper paper, JsonElement value, int depth)
     {

@@ -15,19 +15,17 @@ internal static class LimeScreen
             paper.Paragraph(Requirement(paper, requirement));
         }
 
-        var table = Paper.Table(["material", "lb/acre", "on this area", "measure", "cost"], firstIsWhole: false);
-        foreach (var choice in answer.Each("choices"))
-        {
-            Paper.Row(
-                table,
+        paper.Put(
+            ["material", "lb/acre", "on this area", "measure", "cost"],
+            [.. answer.Each("choices").Select(choice => (string?[])
+            [
                 choice.Text("name"),
                 Figures.Number(choice.At("rate").At("perAcre")),
                 Figures.Weight(choice.At("perBed")),
-                choice.Has("perBed") ? Figures.Measure(choice.At("volume")) : "",
-                choice.Has("cost") ? Figures.Money(choice.At("cost")) : "");
-        }
-
-        paper.Put(table);
+                choice.Has("perBed") ? Figures.Measure(choice.At("volume")) : null,
+                Figures.Money(choice.At("cost")),
+            ])],
+            firstIsWhole: false);
         paper.List(answer.Each("choices").Select(Reasons));
         paper.List(answer.Each("warnings").Select(w => w.AsText()));
         paper.Refused(answer.Each("refused"));

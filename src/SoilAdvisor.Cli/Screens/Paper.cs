@@ -18,31 +18,31 @@ internal sealed class Paper(IAnsiConsole console, Places places)
     /// <summary>Where the parts of the request came from.</summary>
     public Places Places => places;
 
-    /// <summary>A table of plain cells; the screen's width breaks them.</summary>
+    /// <summary>Puts a table of plain cells down; the screen's width breaks them. Without rows there is none; a column without any content is left out.</summary>
     /// <param name="headings">What the columns hold.</param>
+    /// <param name="rows">One cell a heading.</param>
     /// <param name="firstIsWhole">Whether the first column is never broken, as an id must not be.</param>
-    public static Table Table(IReadOnlyList<string> headings, bool firstIsWhole = true)
+    public void Put(IReadOnlyList<string> headings, IReadOnlyList<IReadOnlyList<string?>> rows, bool firstIsWhole = true)
     {
-        var table = new Table().Border(TableBorder.Simple).Collapse();
-        for (var i = 0; i < headings.Count; i++)
+        if (rows.Count == 0)
         {
-            var column = new TableColumn(new Text(headings[i], new Style(decoration: Decoration.Bold))).Padding(0, 2);
+            return;
+        }
+
+        var filled = Enumerable.Range(0, headings.Count).Where(i => rows.Any(r => !string.IsNullOrEmpty(r[i]))).ToList();
+        var table = new Table().Border(TableBorder.Simple).Collapse();
+        foreach (var i in filled)
+        {
+            var column = new TableColumn(new Text(headings[i], new Style(decoration: Decoration.Bold))).PadLeft(0).PadRight(1);
             table.AddColumn(i == 0 && firstIsWhole ? column.NoWrap() : column);
         }
 
-        return table;
-    }
-
-    /// <summary>A row of plain cells.</summary>
-    public static void Row(Table table, params IReadOnlyList<string?> cells) => table.AddRow(cells.Select(c => new Text(c ?? "")));
-
-    /// <summary>Puts a table down; an empty one is left out.</summary>
-    public void Put(Table table)
-    {
-        if (table.Rows.Count > 0)
+        foreach (var row in rows)
         {
-            console.Write(table);
+            table.AddRow(filled.Select(i => new Text(Wrapped.Visible(row[i] ?? ""))));
         }
+
+        console.Write(table);
     }
 
     /// <summary>Puts aligned columns down.</summary>
@@ -52,20 +52,14 @@ internal sealed class Paper(IAnsiConsole console, Places places)
     public void Heading(string words)
     {
         console.WriteLine();
-        console.Write(new Text(words, new Style(decoration: Decoration.Bold)));
-        console.WriteLine();
+        Write(Wrapped.Text(words, Width), strong: true);
     }
 
     /// <summary>A paragraph that the screen's width breaks.</summary>
-    public void Paragraph(string words)
-    {
-        console.Write(new Text(words));
-        console.WriteLine();
-    }
+    public void Paragraph(string words) => Write(Wrapped.Text(words, Width));
 
     /// <summary>A paragraph that stands further in.</summary>
-    public void Indented(string words, int columns, bool strong = false) =>
-        console.Write(new Padder(new Text(words, new Style(decoration: strong ? Decoration.Bold : Decoration.None)), new Padding(columns, 0, 0, 0)));
+    public void Indented(string words, int columns, bool strong = false) => Write(Wrapped.Text(words, Width, new string(' ', columns)), strong);
 
     /// <summary>An empty line.</summary>
     public void Blank() => console.WriteLine();
@@ -75,9 +69,7 @@ internal sealed class Paper(IAnsiConsole console, Places places)
     {
         foreach (var line in lines.Where(l => !string.IsNullOrEmpty(l)))
         {
-            var grid = new Grid().AddColumn(new GridColumn().Width(1).PadLeft(2).PadRight(1)).AddColumn(new GridColumn().PadRight(0));
-            grid.AddRow(new Text("-"), new Text(line!));
-            console.Write(grid);
+            Write(Wrapped.Text(line!, Width, "  - "));
         }
     }
 
@@ -120,6 +112,22 @@ internal sealed class Paper(IAnsiConsole console, Places places)
     /// <summary>The same for answers whose assumptions concern everybody.</summary>
     public void Foot(params IReadOnlyList<JsonElement> answers) =>
         Foot(answers.SelectMany(a => a.Each("assumptions")).DistinctBy(a => a.Text("text")).Select(a => (a, "")), answers);
+
+    private int Width => console.Profile.Width;
+
+    // The lines are broken already, so the library must not break them again: text is written past it wherever it has no style.
+    private void Write(string lines, bool strong = false)
+    {
+        if (strong)
+        {
+            console.Write(new Text(lines, new Style(decoration: Decoration.Bold)));
+            console.WriteLine();
+        }
+        else
+        {
+            console.Profile.Out.Writer.WriteLine(lines);
+        }
+    }
 
     private static string Joined(params IReadOnlyList<string?> parts) => string.Join(", ", parts.Where(p => p is not null));
 

@@ -15,7 +15,7 @@ internal static class PlanScreen
         foreach (var tested in beds.Where(b => b.Has("soilTest")).GroupBy(b => b.Text("soilTest")))
         {
             paper.Heading($"Soil test \"{tested.Key}\"");
-            paper.Put(RatingScreen.Ratings(paper, tested.First().Each("ratings")));
+            RatingScreen.Ratings(paper, tested.First().Each("ratings"));
             paper.Refused(tested.SelectMany(b => b.Each("refused")).Where(r => !BedScreen.IsOfBed(r)).DistinctBy(r => r.Text("message")));
         }
 
@@ -59,19 +59,10 @@ internal static class PlanScreen
     {
         var totals = plan.At("totals");
         paper.Heading("For all beds");
-        var table = Paper.Table(["material", "needed", "on hand", "to buy", "cost to buy"], firstIsWhole: false);
-        foreach (var purchase in plan.Each("purchases"))
-        {
-            Paper.Row(
-                table,
-                purchase.Text("name"),
-                Figures.Weight(purchase.At("needed")),
-                Figures.Weight(purchase.At("onHand")),
-                Figures.Weight(purchase.At("toBuy")),
-                purchase.Has("cost") ? Figures.Money(purchase.At("cost")) : "no price given");
-        }
-
-        paper.Put(table);
+        paper.Put(
+            ["material", "needed", "on hand", "to buy", "cost to buy"],
+            [.. plan.Each("purchases").Select(Purchase)],
+            firstIsWhole: false);
         if (totals.Has("cost"))
         {
             paper.Paragraph($"Cost of all that is spread and has a price, on hand or not: {Figures.Money(totals.At("cost"))}.");
@@ -84,6 +75,15 @@ internal static class PlanScreen
 
         paper.List(plan.Each("warnings").Select(w => w.AsText()));
     }
+
+    private static string?[] Purchase(JsonElement purchase) =>
+    [
+        purchase.Text("name"),
+        Figures.Weight(purchase.At("needed")),
+        Figures.Weight(purchase.At("onHand")),
+        Figures.Weight(purchase.At("toBuy")),
+        purchase.Has("cost") ? Figures.Money(purchase.At("cost")) : "no price given",
+    ];
 
     // The same finding holds for many beds and is printed once, with the beds.
     private static void Findings(Paper paper, JsonElement plan, List<JsonElement> beds)

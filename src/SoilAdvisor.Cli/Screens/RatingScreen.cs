@@ -1,6 +1,5 @@
 using System.Text.Json;
 using SoilAdvisor.Cli.Connections;
-using Spectre.Console;
 
 namespace SoilAdvisor.Cli.Screens;
 
@@ -13,7 +12,7 @@ internal static class RatingScreen
         paper.Heading($"Soil test \"{sample}\"");
         paper.Paragraph($"Read by: {guide.Text("title")}, {guide.Text("institution")} [{paper.Cited(guide)}].");
         paper.Paragraph($"Why this guide: {answer.Text("guideReason")}");
-        paper.Put(Ratings(paper, answer.Each("ratings")));
+        Ratings(paper, answer.Each("ratings"));
         paper.Refused(answer.Each("refused"));
         if (answer.Each("otherGuides").Any())
         {
@@ -28,23 +27,22 @@ internal static class RatingScreen
     }
 
     /// <summary>Ratings as a table.</summary>
-    public static Table Ratings(Paper paper, IEnumerable<JsonElement> ratings)
-    {
-        var table = Paper.Table(["analyte", "reading", "class", "we read it as", "limits of the class", "source"]);
-        foreach (var rating in ratings)
-        {
-            var scale = rating.At("scale");
-            Paper.Row(
-                table,
-                Analyte(rating.Text("analyte")),
-                Reading(rating.At("value"), scale),
-                rating.Text("class"),
-                rating.Text("standing"),
-                Limits(scale.Each("classes").FirstOrDefault(c => c.Text("class") == rating.Text("class")), scale.Text("unit")),
-                paper.CitedShort(rating));
-        }
+    public static void Ratings(Paper paper, IEnumerable<JsonElement> ratings) => paper.Put(
+        ["analyte", "reading", "class", "we read it as", "limits of the class", "source"],
+        [.. ratings.Select(rating => Row(paper, rating))]);
 
-        return table;
+    private static string?[] Row(Paper paper, JsonElement rating)
+    {
+        var scale = rating.At("scale");
+        return
+        [
+            Analyte(rating.Text("analyte")),
+            Reading(rating.At("value"), scale),
+            rating.Text("class"),
+            rating.Text("standing"),
+            Limits(scale.Each("classes").FirstOrDefault(c => c.Text("class") == rating.Text("class")), scale.Text("unit")),
+            paper.CitedShort(rating),
+        ];
     }
 
     private static string Analyte(string? id) => id switch

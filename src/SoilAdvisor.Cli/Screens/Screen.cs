@@ -35,17 +35,17 @@ internal sealed class Screen
     }
 
     /// <summary>Writes one line of a result, however long: lines with file and number are read by other programs too.</summary>
-    public static void WriteLine(string line) => Console.Out.WriteLine(line);
+    public static void WriteLine(string line) => Console.Out.WriteLine(Wrapped.Visible(line));
 
     /// <summary>Says one thing on standard error.</summary>
-    public void Say(string words) => Talk.WriteLine(words);
+    public void Say(string words) => Talk.WriteLine(Wrapped.Visible(words));
 
     /// <summary>Says several things on standard error, each indented.</summary>
     public void SayEach(IEnumerable<string> words)
     {
         foreach (var line in words)
         {
-            Talk.WriteLine($"  {line}");
+            Say($"  {line}");
         }
     }
 
@@ -56,10 +56,10 @@ internal sealed class Screen
         foreach (var complaint in complaints.Distinct())
         {
             var code = complaint.Code is null ? "" : $" [{complaint.Code}]";
-            Talk.WriteLine($"  {complaint.Where}: {complaint.Message}{code}");
+            Say($"  {complaint.Where}: {complaint.Message}{code}");
             if (complaint.Suggestion.Length > 0)
             {
-                Talk.WriteLine($"    What to do: {complaint.Suggestion}");
+                Say($"    What to do: {complaint.Suggestion}");
             }
         }
     }
@@ -68,7 +68,7 @@ internal sealed class Screen
     /// <param name="words">What is done.</param>
     /// <param name="work">The work.</param>
     public Task<T> During<T>(string words, Func<Task<T>> work) =>
-        TalkIsTerminal ? Talk.Status().Spinner(Spinner.Known.Line).StartAsync(Markup.Escape(words), _ => work()) : work();
+        TalkIsTerminal ? Talk.Status().Spinner(Spinner.Known.Line).SpinnerStyle(Style.Plain).StartAsync(Markup.Escape(words), _ => work()) : work();
 
     /// <summary>What a drawing looks like as plain text.</summary>
     public static string Plain(Action<IAnsiConsole> draw)

@@ -31,8 +31,8 @@ internal static class WorkingScreen
         {
             inputs.AddRow(
                 new Text(input.Text("symbol") ?? ""),
-                new Text($"= {input.Text("value") ?? input.Text("text")} {input.Text("unit")}".TrimEnd()),
-                new Text($"{input.Text("name")}, {Origin(paper, input)}"));
+                new Text(Wrapped.Visible($"= {input.Text("value") ?? input.Text("text")} {input.Text("unit")}".TrimEnd())),
+                new Text(Wrapped.Visible($"{input.Text("name")}, {Origin(paper, input)}")));
         }
 
         return inputs;

@@ -28,39 +28,37 @@ internal sealed class PlanVerb(Screen screen) : ServiceVerb<PlanSettings, PlanFi
         }
 
         Overlay(request, settings, files, errand.Places);
-        return await errand.Screen.During("Working out the beds", () => Plan(request, settings, errand, connection, stop));
+        return await Plan(request, settings, errand, connection, stop);
     }
 
+    // The plan is asked for as JSON in any case: the exit code comes from it.
     private static async Task<int> Plan(JsonObject request, PlanSettings settings, Errand errand, Connection connection, CancellationToken stop)
     {
-        var path = $"v1/plans{settings.Query}";
-        var reply = await Errand.Post(connection, path, request, "application/json", stop);
+        var reply = await Ask("application/json");
         if (!reply.IsDone)
         {
             return errand.Refused(reply, settings.Strict);
         }
 
         var plan = reply.Json();
-        switch (settings.ChosenFormat)
+        if (settings.ChosenFormat == "table")
         {
-            case "table":
-                await errand.Deliver(paper => PlanScreen.Draw(paper, plan), stop);
-                break;
-            case "json":
-                await errand.Deliver(reply.Body, stop);
-                break;
-            default:
-                var report = await Errand.Post(connection, path, request, MediaTypes[settings.ChosenFormat], stop);
-                if (!report.IsDone)
-                {
-                    return errand.Refused(report, settings.Strict);
-                }
-
-                await errand.Deliver(report.Body, stop);
-                break;
+            await errand.Deliver(paper => PlanScreen.Draw(paper, plan), stop);
+            return PlanEnd.Say(plan, errand);
         }
 
+        var report = settings.ChosenFormat == "json" ? reply : await Ask(MediaTypes[settings.ChosenFormat]);
+        if (!report.IsDone)
+        {
+            return errand.Refused(report, settings.Strict);
+        }
+
+        await errand.Deliver(report.Body, stop);
         return PlanEnd.Say(plan, errand);
+
+        Task<Reply> Ask(string mediaType) => errand.Screen.During(
+            "Working out the beds",
+            () => Errand.Post(connection, $"v1/plans{settings.Query}", request, mediaType, stop));
     }
 
     private static readonly Dictionary<string, string> MediaTypes = new(StringComparer.Ordinal)
