@@ -30,5 +30,9 @@ internal sealed class PlanSettings : CalculationSettings
     [Description("Published lime method. Without it, one made for the buffer that the laboratory used; \"soil show lime-methods\" lists them.")]
     public string? LimeMethod { get; init; }
 
+    [CommandOption("--subregion <PART>")]
+    [Description("Part of the guide's region, where its limits depend on it, for example \"Coastal Plain\".")]
+    public string? Subregion { get; init; }
+
     internal override IReadOnlyList<string> Formats => ["table", "markdown", "html", "csv", "json"];
 }

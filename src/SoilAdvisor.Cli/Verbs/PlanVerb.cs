@@ -79,6 +79,7 @@ internal sealed class PlanVerb(Screen screen) : ServiceVerb<PlanSettings, PlanFi
         Set("/farm", settings.Farm, "--farm");
         Set("/guide", settings.Guide, "--guide");
         Set("/region", settings.Region, "--region");
+        Set("/subregion", settings.Subregion, "--subregion");
         Set("/options/date", settings.Date, "--date");
         Set("/options/limeMethod", settings.LimeMethod, "--lime-method");
 

@@ -13,4 +13,8 @@ internal sealed class RateSettings : CalculationSettings
     [CommandOption("--crop <CROP>")]
     [Description("Crop, for guides that rate it by its own limits. \"soil show crops\" lists them.")]
     public string? Crop { get; init; }
+
+    [CommandOption("--subregion <PART>")]
+    [Description("Part of the guide's region, where its limits depend on it, for example \"Coastal Plain\".")]
+    public string? Subregion { get; init; }
 }

@@ -27,7 +27,7 @@ internal static class Samples
             return exit;
         }
 
-        foreach (var option in new[] { "guide", "region", "crop", "method", "targetPh", "area" })
+        foreach (var option in new[] { "guide", "region", "subregion", "crop", "method", "targetPh", "area" })
         {
             errand.Places.Note($"/{option}", option == "targetPh" ? "--target-ph" : $"--{option}");
         }
