@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Text;
 using SoilAdvisor.Agronomy.Plans;
 using SoilAdvisor.Api.Answers;
@@ -46,7 +47,7 @@ internal static class PlanEndpoints
             return null;
         }
 
-        return new Planned(plan, PlanWriter.Write(plan, request, read, calculation));
+        return new Planned(request, plan, PlanWriter.Write(plan, request, read, calculation));
     }
 
     private static IResult Write(Planned planned, string type, Calculation calculation) => type switch
@@ -64,8 +65,8 @@ internal static class PlanEndpoints
     {
         var unread = planned.Answer.Beds.Where(b => b.SoilTest is null).SelectMany(b => b.Refused ?? [])
             .Concat(calculation.Faults.All.Where(f => !f.Pointer.StartsWith("/beds/", StringComparison.Ordinal)))
-            .Distinct()
-            .Select(f => $"Left out at {f.Pointer}: {f.Message} {f.Suggestion}")
+            .Select(f => $"{Place(f.Pointer, planned.Request)}{f.Message} {f.Suggestion}")
+            .Distinct(StringComparer.Ordinal)
             .ToList();
         return planned.Plan with
         {
@@ -75,5 +76,11 @@ internal static class PlanEndpoints
         };
     }
 
-    private sealed record Planned(FarmPlan Plan, PlanAnswer Answer);
+    // A reader of paper knows samples by their names, not by their place in a request.
+    private static string Place(string pointer, PlanRequest request) =>
+        pointer.Split('/') is ["", "soilTests", var number, ..] && int.TryParse(number, NumberStyles.None, CultureInfo.InvariantCulture, out var index)
+            ? $"Soil test {request.SoilTests?.ElementAtOrDefault(index)?.Id ?? number}: "
+            : $"Left out at {pointer}: ";
+
+    private sealed record Planned(PlanRequest Request, FarmPlan Plan, PlanAnswer Answer);
 }

@@ -26,7 +26,7 @@ internal static class BedScreen
 
         Need(paper, bed);
         paper.List(bed.Each("shortfalls").Select(Shortfall));
-        CoverCrops(paper, bed.At("coverCrops"));
+        CoverCrops(paper, bed);
         paper.Refused(bed.Each("refused").Where(IsOfBed));
         paper.List(bed.Each("findings").Where(Blocks).Select(f => Finding(paper, f)));
         paper.List(bed.Each("warnings").Select(w => w.AsText()));
@@ -134,8 +134,9 @@ internal static class BedScreen
         _ => "",
     };
 
-    private static void CoverCrops(Paper paper, JsonElement selection)
+    private static void CoverCrops(Paper paper, JsonElement bed)
     {
+        var selection = bed.At("coverCrops");
         if (selection.ValueKind != JsonValueKind.Object)
         {
             return;
@@ -145,7 +146,16 @@ internal static class BedScreen
         var choices = selection.Each("choices").Take(CoverCropsShown).Select(c => Choice(paper, c)).ToList();
         paper.Paragraph($"Free from {gap.Text("from")} to {gap.Text("to")}, {gap.Text("days")} days. {(choices.Count > 0 ? "Cover crops that fit, best first:" : "No cover crop here fits.")}");
         paper.List(choices);
+        paper.List([PhosphorusMoved(paper, bed, selection)]);
     }
+
+    // What a cover crop does for a bed that is short of phosphorus is easily taken for more than it is, so the sentence stands in the plan.
+    private static string? PhosphorusMoved(Paper paper, JsonElement bed, JsonElement selection) => selection.Each("choices")
+        .Take(CoverCropsShown)
+        .Where(c => c.At("phosphorus").ValueKind == JsonValueKind.Object)
+        .Where(_ => bed.Each("supplied").Any(s => s.Text("nutrient") == "P2O5" && Figures.IsAtLeastOne(s.At("floor"))))
+        .Select(c => $"{c.Text("name")}: {c.At("phosphorus").Text("text")} [{paper.CitedShort(c.At("phosphorus"))}]")
+        .FirstOrDefault();
 
     private static string Choice(Paper paper, JsonElement choice)
     {

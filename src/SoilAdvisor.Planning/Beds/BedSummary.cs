@@ -1,5 +1,6 @@
 using System.Globalization;
 using SoilAdvisor.Agronomy.Plans;
+using SoilAdvisor.Agronomy.Quantities;
 using SoilAdvisor.Agronomy.Working;
 using UnitsNet;
 
@@ -15,10 +16,10 @@ internal static class BedSummary
             return $"No plan for bed {bed.Id}: {first?.Message ?? "nothing could be computed."}";
         }
 
-        var acts = applications.Select(a => $"{Pounds(a.PerBed)} of {a.Offered.Material.Name} for {bed.Plantings[a.PlantingIndex].Crop.Name}").ToList();
+        var acts = applications.Select(a => $"{Weight(a.PerBed)} of {a.Offered.Material.Name} for {bed.Plantings[a.PlantingIndex].Crop.Name}").ToList();
         if (lime.Plan?.Chosen is { } chosen)
         {
-            acts.Insert(0, $"{Pounds(chosen.PerBed ?? chosen.Rate.On(bed.Area))} of {chosen.Offered.Material.Name} as lime");
+            acts.Insert(0, $"{Weight(chosen.PerBed ?? chosen.Rate.On(bed.Area))} of {chosen.Offered.Material.Name} as lime");
         }
 
         var open = state == BedState.Partly ? " Some of it could not be planned; see what is missing." : "";
@@ -35,7 +36,7 @@ internal static class BedSummary
         _ => "the soil and the credits cover every need that was planned, and no lime is needed",
     };
 
-    private static string Pounds(Mass mass) => string.Create(CultureInfo.InvariantCulture, $"{Digits(mass.Pounds)} lb ({Digits(mass.Kilograms)} kg)");
+    private static string Weight(Mass mass) => $"{Weights.PoundsAndOunces(mass)} ({Digits(mass.Kilograms)} kg)";
 
     private static string Digits(double value) => value.ToString(value >= 100 ? "0" : value >= 10 ? "0.0" : "0.00", CultureInfo.InvariantCulture);
 }

@@ -10,6 +10,9 @@ namespace SoilAdvisor.Planning.Beds;
 /// <summary>Turns solved rates into what a grower does: how much on the bed, when, what for, at what cost.</summary>
 internal sealed class Spreading(Bed bed, BedNeed need, MaterialPlan plan, Offers offers, decimal? phAfterLiming)
 {
+    // The printed split of the nitrogen is said once a planting, with the first material that brings nitrogen.
+    private readonly HashSet<int> splitSaid = [];
+
     public IReadOnlyList<MaterialApplication> All(WorkingSheet? working) =>
     [
         .. Enumerable.Range(0, plan.Model.Variables.Count)
@@ -61,7 +64,7 @@ internal sealed class Spreading(Bed bed, BedNeed need, MaterialPlan plan, Offers
         var when = offered.WaitBeforeSowingDays == 0
             ? $"At or before planting {crop}."
             : string.Create(CultureInfo.InvariantCulture, $"At least {offered.WaitBeforeSowingDays} days before planting {crop}.");
-        if (!served.Contains(Nutrient.AvailableN))
+        if (!served.Contains(Nutrient.AvailableN) || !splitSaid.Add(planting))
         {
             return when;
         }

@@ -10,9 +10,7 @@ namespace SoilAdvisor.Reports.Wording;
 /// <summary>Amounts as a grower reads them at the bench, always with their unit.</summary>
 internal sealed class Measures(ReportUnits units)
 {
-    private const double OuncesInPound = 16;
-
-    public string Weight(Mass mass) => units == ReportUnits.Us ? PoundsAndOunces(mass) : KilogramsOrGrams(mass);
+    public string Weight(Mass mass) => units == ReportUnits.Us ? Weights.PoundsAndOunces(mass) : KilogramsOrGrams(mass);
 
     // The three rates that the contract promises, the reader's own system first.
     public IReadOnlyList<string> SpreadRate(MassPerArea rate)
@@ -54,13 +52,15 @@ internal sealed class Measures(ReportUnits units)
 
         var name = measure.Unit switch { "cubic-foot" => "cubic foot", "cubic-yard" => "cubic yard", "gal" => "gallon", var same => same };
         var quarters = Math.Round(measure.Value * 4, MidpointRounding.AwayFromZero) / 4;
-        if (quarters == 0)
+        if (measure.Value < 0.125)
         {
             return $"under 1/8 {name}: weigh it";
         }
 
-        var plural = quarters > 1 ? name == "cubic foot" ? "cubic feet" : name + "s" : name;
-        return $"{Quarters(quarters)} {plural}";
+        // A quarter is what a measure is marked in; where it would be off by more than a twentieth the figure is given instead.
+        var isFair = Math.Abs(quarters - measure.Value) <= measure.Value / 20;
+        var plural = Math.Max(quarters, measure.Value) > 1 ? name == "cubic foot" ? "cubic feet" : name + "s" : name;
+        return $"{(isFair ? Quarters(quarters) : measure.Value.ToString("0.##", CultureInfo.InvariantCulture))} {plural}";
     }
 
     public static string Cost(Money? money) => money is { } m ? m.Value.ToString("#,0.00", CultureInfo.InvariantCulture) + " " + m.Currency : "no price given";
@@ -70,27 +70,6 @@ internal sealed class Measures(ReportUnits units)
     private string RateUnit => units == ReportUnits.Us ? "lb/acre" : "kg/ha";
 
     private double Number(MassPerArea rate) => units == ReportUnits.Us ? rate.PoundsPerAcre : rate.KilogramsPerHectare;
-
-    private static string PoundsAndOunces(Mass mass)
-    {
-        var ounces = mass.Pounds * OuncesInPound;
-        if (ounces >= 100 * OuncesInPound)
-        {
-            return Math.Round(mass.Pounds, MidpointRounding.AwayFromZero).ToString("#,0", CultureInfo.InvariantCulture) + " lb";
-        }
-
-        var whole = Math.Round(ounces, MidpointRounding.AwayFromZero);
-        if (whole >= OuncesInPound)
-        {
-            var (pounds, rest) = ((int)(whole / OuncesInPound), (int)(whole % OuncesInPound));
-            return rest == 0 ? Text(pounds) + " lb" : $"{Text(pounds)} lb {Text(rest)} oz";
-        }
-
-        var tenths = Math.Round(ounces, 1, MidpointRounding.AwayFromZero);
-        return tenths == 0 && ounces > 0 ? "under 0.1 oz" : tenths.ToString("0.#", CultureInfo.InvariantCulture) + " oz";
-
-        static string Text(int number) => number.ToString(CultureInfo.InvariantCulture);
-    }
 
     private static string KilogramsOrGrams(Mass mass)
     {
