@@ -23,7 +23,7 @@ internal static class MaterialReader
 
             if (offers.Exists(o => o.Material.Id == offer.Material.Id))
             {
-                faults.Add(PointerPath.Down(here, "material"), "duplicate-material", $"{offer.Material.Id} stands twice in the list of materials.", "Keep one entry with its price and stock.");
+                faults.Add(PointerPath.Down(here, "material"), "material-listed-twice", $"{offer.Material.Id} stands twice in the list of materials.", "Keep one entry with its price and stock.");
             }
             else
             {

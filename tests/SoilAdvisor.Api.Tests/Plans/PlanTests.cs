@@ -108,7 +108,7 @@ public sealed class PlanTests(Service service) : IClassFixture<Service>
         { """{"material":"blood-meal","price":{"value":1,"currency":"USD"}}""", "/price/per", "price-without-amount", "for how much" },
         { """{"material":"blood-meal","onHand":{"value":1,"unit":"bag"}}""", "/onHand/unit", "unknown-unit", "\"bag\"" },
         { """{"material":"blood-meal","analysis":{"n":101}}""", "/analysis/n", "impossible-value", "more than 100 %" },
-        { """{"material":"feather-meal"}""", "/material", "duplicate-material", "stands twice" },
+        { """{"material":"feather-meal"}""", "/material", "material-listed-twice", "stands twice" },
     };
 
     [Theory, MemberData(nameof(BadMaterials))]
