@@ -33,7 +33,8 @@ public static class CoverCropPhosphorus
     {
         var dryMatter = cover.ValueOf("dry-matter");
         var threshold = cover.ValueOf("phosphorus-release-threshold");
-        if ((cover.ValueOf("phosphorus-percent") ?? threshold) is not { } content || dryMatter is null
+        var measured = cover.ValueOf("phosphorus-percent");
+        if ((measured ?? threshold) is not { } content || dryMatter is null
             || (content.Value ?? content.Low) is not { } percentLow || (dryMatter.Low ?? dryMatter.Value) is not { } matterLow)
         {
             return null;
@@ -42,7 +43,7 @@ public static class CoverCropPhosphorus
         var low = Held(matterLow, percentLow);
         var high = Held(dryMatter.High ?? dryMatter.Value ?? matterLow, content.High ?? content.Value ?? percentLow);
         var bed = area is { } ground ? $" ({PlainNumber.Range(low.Amount.On(ground).Pounds, high.Amount.On(ground).Pounds)} lb on this bed)" : "";
-        var text = $"A stand of {Range(dryMatter)} {dryMatter.Unit} of dry matter with {Range(content)} % phosphorus takes up and returns about {PlainNumber.Range(low.PoundsPerAcre, high.PoundsPerAcre)} lb of P2O5 an acre{bed}: moved, not added.";
+        var text = $"A stand of {Range(dryMatter)} {dryMatter.Unit} of dry matter {(measured is null ? $"at {Range(content)} % phosphorus (where one trial found release to begin; no measured content is held)" : $"with {Range(content)} % phosphorus")} takes up and returns about {PlainNumber.Range(low.PoundsPerAcre, high.PoundsPerAcre)} lb of P2O5 an acre{bed}: moved, not added.";
         if (phosphorusShort)
         {
             text += shortBy is { } missing && missing > default(MassPerArea)
