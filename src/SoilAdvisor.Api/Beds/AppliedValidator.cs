@@ -15,7 +15,7 @@ internal sealed class AppliedValidator : AbstractValidator<WrittenApplied>
         RuleFor(a => a.Amount).SetValidator(new QuantityValidator("The amount that was spread")!);
         RuleFor(a => a.Date)
             .Must(d => Dates.Read(d) is not null)
-            .Else("date-form", (_, d) => d is null ? "The day of spreading is missing." : $"The day of spreading is \"{Rules.Clip(d)}\", which is not a date in the form year-month-day.", "Write it like 2026-03-31.");
+            .Else("date-form", (_, d) => d is null ? "The day of spreading is missing." : $"The day of spreading is \"{Rules.Clip(d)}\", which is not a date in the form year-month-day.", "Write it like 2026-03-31, in the years 1900 to 2199.");
         RuleFor(a => a.Incorporated).IsOptionalDate("The day it was worked in");
         RuleFor(a => a.Incorporated)
             .Must((a, day) => PlantingValidator.InOrder(a.Date, day))

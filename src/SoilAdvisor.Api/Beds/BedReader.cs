@@ -16,7 +16,9 @@ internal static class BedReader
 {
     private static readonly Dictionary<string, SpreadBasis> Spreads = new(StringComparer.Ordinal)
     {
-        ["bed-top"] = SpreadBasis.BedTop, ["bed-and-path"] = SpreadBasis.BedAndPath, ["band"] = SpreadBasis.Band,
+        ["bed-top"] = SpreadBasis.BedTop,
+        ["bed-and-path"] = SpreadBasis.BedAndPath,
+        ["band"] = SpreadBasis.Band,
     };
 
     private static readonly Dictionary<string, bool> RateUnits = new(StringComparer.Ordinal) { ["lb/acre"] = false, ["kg/ha"] = true };

@@ -10,17 +10,29 @@ internal static class UnitWords
 {
     private static readonly Dictionary<string, LengthUnit> Lengths = new(StringComparer.Ordinal)
     {
-        ["ft"] = LengthUnit.Foot, ["in"] = LengthUnit.Inch, ["yd"] = LengthUnit.Yard, ["m"] = LengthUnit.Meter, ["cm"] = LengthUnit.Centimeter,
+        ["ft"] = LengthUnit.Foot,
+        ["in"] = LengthUnit.Inch,
+        ["yd"] = LengthUnit.Yard,
+        ["m"] = LengthUnit.Meter,
+        ["cm"] = LengthUnit.Centimeter,
     };
 
     private static readonly Dictionary<string, AreaUnit> Areas = new(StringComparer.Ordinal)
     {
-        ["sq ft"] = AreaUnit.SquareFoot, ["acre"] = AreaUnit.Acre, ["m2"] = AreaUnit.SquareMeter, ["ha"] = AreaUnit.Hectare,
+        ["sq ft"] = AreaUnit.SquareFoot,
+        ["acre"] = AreaUnit.Acre,
+        ["m2"] = AreaUnit.SquareMeter,
+        ["ha"] = AreaUnit.Hectare,
     };
 
     private static readonly Dictionary<string, MassUnit> Masses = new(StringComparer.Ordinal)
     {
-        ["lb"] = MassUnit.Pound, ["oz"] = MassUnit.Ounce, ["short-ton"] = MassUnit.ShortTon, ["g"] = MassUnit.Gram, ["kg"] = MassUnit.Kilogram, ["t"] = MassUnit.Tonne,
+        ["lb"] = MassUnit.Pound,
+        ["oz"] = MassUnit.Ounce,
+        ["short-ton"] = MassUnit.ShortTon,
+        ["g"] = MassUnit.Gram,
+        ["kg"] = MassUnit.Kilogram,
+        ["t"] = MassUnit.Tonne,
     };
 
     public static Length? ReadLength(WrittenQuantity? written, string pointer, FaultList faults) =>

@@ -8,6 +8,9 @@ namespace SoilAdvisor.Api.Formulas;
 /// <summary>The formulas as a list, and each to be evaluated with one number varied by a teacher.</summary>
 internal static class FormulaEndpoints
 {
+    // What a decimal holds with room for its rounding.
+    private const double LargestShown = 1e27;
+
     public static void MapFormulas(this IEndpointRouteBuilder routes)
     {
         routes.MapCatalogue("formulas", "formula", _ => Agronomy.Working.Formulas.All, _ => Find, (formula, _, bibliography) => FormulaEntry.Of(formula, bibliography));
@@ -48,6 +51,12 @@ internal static class FormulaEndpoints
         if (!formula.Calculate(numbers, sheet).TryGet(out var result, out var reason))
         {
             faults.Add("/inputs", reason);
+            return null;
+        }
+
+        if (Math.Abs(result) > LargestShown)
+        {
+            faults.Add("/inputs", "formula-no-result", $"{formula.Shown} gives a number that is too large to be written out.", "Give numbers of a field's size.");
             return null;
         }
 

@@ -20,7 +20,7 @@ internal static class ApiJson
     {
         var options = new JsonSerializerOptions(JsonSerializerOptions.Strict)
         {
-            PropertyNamingPolicy = JsonNamingPolicy.CamelCase,
+            PropertyNamingPolicy = MemberNames.Policy,
             DefaultIgnoreCondition = JsonIgnoreCondition.WhenWritingNull,
             Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
             TypeInfoResolver = WireTypes.Default,

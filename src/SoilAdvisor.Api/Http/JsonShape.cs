@@ -72,7 +72,7 @@ internal static class JsonShape
         var index = 0;
         foreach (var item in element.EnumerateArray())
         {
-            Compare(item, of, PointerPath.Down(pointer, index++), faults);
+            CompareEntry(item, of, PointerPath.Down(pointer, index++), faults);
         }
     }
 
@@ -81,8 +81,20 @@ internal static class JsonShape
         var of = type.Options.GetTypeInfo(type.ElementType!);
         foreach (var member in element.EnumerateObject())
         {
-            Compare(member.Value, of, PointerPath.Down(pointer, member.Name), faults);
+            CompareEntry(member.Value, of, PointerPath.Down(pointer, member.Name), faults);
         }
+    }
+
+    // A member may be null, which is the same as left out; an entry of a list may not.
+    private static void CompareEntry(JsonElement element, JsonTypeInfo type, string pointer, List<Fault> faults)
+    {
+        if (element.ValueKind == JsonValueKind.Null)
+        {
+            faults.Add(new Fault(pointer, "wrong-kind", "null stands where an entry belongs.", "Write the entry, or leave it out."));
+            return;
+        }
+
+        Compare(element, type, pointer, faults);
     }
 
     private static bool Is(JsonElement element, JsonValueKind kind, string words, string pointer, List<Fault> faults)

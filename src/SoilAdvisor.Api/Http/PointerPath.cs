@@ -1,5 +1,4 @@
 using System.Text;
-using System.Text.Json;
 
 namespace SoilAdvisor.Api.Http;
 
@@ -14,7 +13,7 @@ internal static class PointerPath
         {
             if (part.Length > 0)
             {
-                pointer.Append('/').Append(JsonNamingPolicy.CamelCase.ConvertName(part));
+                pointer.Append('/').Append(MemberNames.Policy.ConvertName(part));
             }
         }
 

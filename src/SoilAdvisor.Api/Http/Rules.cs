@@ -48,7 +48,7 @@ internal static class Rules
     /// <summary>A date as 2026-03-31 where one is given.</summary>
     public static IRuleBuilderOptions<T, string?> IsOptionalDate<T>(this IRuleBuilder<T, string?> rule, string what) =>
         rule.Must(t => t is null || Dates.Read(t) is not null)
-            .Else("date-form", (_, t) => $"{what} is \"{Clip(t)}\", which is not a date in the form year-month-day.", "Write it like 2026-03-31.");
+            .Else("date-form", (_, t) => $"{what} is \"{Clip(t)}\", which is not a date in the form year-month-day.", "Write it like 2026-03-31, in the years 1900 to 2199.");
 
     /// <summary>At most so many entries.</summary>
     public static IRuleBuilderOptions<T, IReadOnlyList<TItem>?> HasAtMost<T, TItem>(this IRuleBuilder<T, IReadOnlyList<TItem>?> rule, int most, string what) =>

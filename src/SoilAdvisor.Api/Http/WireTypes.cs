@@ -14,7 +14,7 @@ using SoilAdvisor.Api.SoilTests;
 namespace SoilAdvisor.Api.Http;
 
 /// <summary>Every type that crosses the door, serialised by generated code.</summary>
-[JsonSourceGenerationOptions(PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase, DefaultIgnoreCondition = JsonIgnoreCondition.WhenWritingNull)]
+[JsonSourceGenerationOptions(DefaultIgnoreCondition = JsonIgnoreCondition.WhenWritingNull)]
 [JsonSerializable(typeof(Problem))]
 [JsonSerializable(typeof(RatingsRequest))]
 [JsonSerializable(typeof(RatingsAnswer))]

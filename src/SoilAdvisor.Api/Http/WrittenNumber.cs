@@ -10,8 +10,12 @@ namespace SoilAdvisor.Api.Http;
 [JsonConverter(typeof(WrittenNumberConverter))]
 internal readonly record struct WrittenNumber(string Text)
 {
-    /// <summary>The number; null when the text is none that a decimal holds.</summary>
-    public decimal? Number => decimal.TryParse(Text, NumberStyles.Float, CultureInfo.InvariantCulture, out var number) ? number : null;
+    // No amount of this trade comes near; beyond it sums and products would run out of digits.
+    private const decimal Largest = 1_000_000_000_000;
+
+    /// <summary>The number; null when the text is none, or none of this trade's size (a million million).</summary>
+    public decimal? Number =>
+        decimal.TryParse(Text, NumberStyles.Float, CultureInfo.InvariantCulture, out var number) && number is >= -Largest and <= Largest ? number : null;
 
     /// <summary>True for "1,5": a comma where a point belongs, or between thousands.</summary>
     public bool HasDecimalComma => Text is not null && Text.Contains(',', StringComparison.Ordinal) && IsFigure(Text.Replace(',', '.'));
@@ -19,7 +23,7 @@ internal readonly record struct WrittenNumber(string Text)
     /// <summary>True for "&lt; 5": the comparator is written with the number.</summary>
     public bool HasComparator => Text is not null && Text.TrimStart().StartsWith('<') | Text.TrimStart().StartsWith('>');
 
-    /// <summary>True for a number that is too large to be held.</summary>
+    /// <summary>True for a number beyond any size of this trade.</summary>
     public bool IsTooLarge => Number is null && IsFigure(Text) && double.TryParse(Text, NumberStyles.Float, CultureInfo.InvariantCulture, out _);
 
     /// <summary>As shown in a message, at most 40 letters.</summary>

@@ -25,7 +25,7 @@ internal sealed class LimeRequestValidator : AbstractValidator<LimeRequest>
         RuleFor(r => r.Area).SetValidator(new QuantityValidator("The area")!);
         RuleFor(r => r.RecentLime!.Date)
             .Must(d => Dates.Read(d) is not null)
-            .Else("date-form", (_, d) => d is null ? "The day of the last liming is missing." : $"The day of the last liming is \"{Rules.Clip(d)}\", which is not a date in the form year-month-day.", "Write it like 2026-03-31.")
+            .Else("date-form", (_, d) => d is null ? "The day of the last liming is missing." : $"The day of the last liming is \"{Rules.Clip(d)}\", which is not a date in the form year-month-day.", "Write it like 2026-03-31, in the years 1900 to 2199.")
             .When(r => r.RecentLime is not null);
         RuleFor(r => r.Materials).HasAtMost(Limits.Materials, "materials");
         RuleForEach(r => r.Materials).SetValidator(new MaterialValidator());

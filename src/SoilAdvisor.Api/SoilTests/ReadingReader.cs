@@ -8,7 +8,10 @@ internal static class ReadingReader
 {
     private static readonly Dictionary<string, string> Oxides = new(StringComparer.OrdinalIgnoreCase)
     {
-        ["P2O5"] = "P", ["K2O"] = "K", ["CaO"] = "Ca", ["MgO"] = "Mg",
+        ["P2O5"] = "P",
+        ["K2O"] = "K",
+        ["CaO"] = "Ca",
+        ["MgO"] = "Mg",
     };
 
     /// <summary>Reads one line; null when it was refused.</summary>

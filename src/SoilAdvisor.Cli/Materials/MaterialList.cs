@@ -55,8 +55,8 @@ internal static class MaterialList
     {
         var analysis = Members.Of(
             ("n", cells.Text("analysis/n", Nitrogen)),
-            ("p2O5", cells.Text("analysis/p2O5", Phosphate)),
-            ("k2O", cells.Text("analysis/k2O", Potash)),
+            ("p2o5", cells.Text("analysis/p2o5", Phosphate)),
+            ("k2o", cells.Text("analysis/k2o", Potash)),
             ("moisture", cells.Text("analysis/moisture", Moisture)),
             ("basis", cells.Text("analysis/basis", Basis)));
         return analysis.Count > 0 ? analysis : null;

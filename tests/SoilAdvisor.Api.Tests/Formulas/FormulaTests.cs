@@ -30,6 +30,27 @@ public sealed class FormulaTests(Service service) : IClassFixture<Service>
         Assert.Equal((pointer, code), (reply.Errors.Single().Pointer, reply.Errors.Single().Code));
     }
 
+    [Theory]
+    [InlineData("1000000000000", HttpStatusCode.OK)]
+    [InlineData("1000000000001", HttpStatusCode.UnprocessableEntity)]
+    [InlineData("1e300", HttpStatusCode.UnprocessableEntity)]
+    public async Task A_number_beyond_any_size_of_the_trade_is_refused(string harvest, HttpStatusCode status)
+    {
+        var reply = await service.PostAsync("/v1/formulas/crop-removal", $$$"""{"inputs":{"Y":{{{harvest}}},"c":3}}""");
+
+        Assert.Equal(status, reply.Status);
+        Assert.Equal(status == HttpStatusCode.OK ? [] : ["number-too-large"], reply.Errors.Select(e => e.Code));
+    }
+
+    [Fact]
+    public async Task An_input_that_is_null_is_not_zero()
+    {
+        var reply = await service.PostAsync(Line, """{"inputs":{"n":null}}""");
+
+        Assert.Equal(HttpStatusCode.BadRequest, reply.Status);
+        Assert.Equal(("/inputs/n", "wrong-kind"), (reply.Errors.Single().Pointer, reply.Errors.Single().Code));
+    }
+
     [Fact]
     public async Task An_unknown_formula_is_answered_with_the_nearest()
     {

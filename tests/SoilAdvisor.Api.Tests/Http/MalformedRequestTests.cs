@@ -12,6 +12,7 @@ public sealed class MalformedRequestTests(Service service) : IClassFixture<Servi
         { "[]", "", "wrong-kind", "A list stands where an object belongs", "Write an object" },
         { "{\"soilTest\":{\"id\":7}}", "/soilTest/id", "wrong-kind", "A number stands where text in quotes belongs", "Write text in quotes" },
         { "{\"soilTest\":{\"freeLime\":\"yes\"}}", "/soilTest/freeLime", "wrong-kind", "Text stands where true or false belongs", "Write true or false" },
+        { "{\"soilTest\":{\"readings\":[null]}}", "/soilTest/readings/0", "wrong-kind", "null stands where an entry belongs", "leave it out" },
         { "{\"soilTst\":{}}", "/soilTst", "unknown-member", "\"soilTst\" is not a member here", "Did you mean soilTest?" },
         { "{\"soilTest\":{\"readings\":[{\"analyt\":\"P\"}]}}", "/soilTest/readings/0/analyt", "unknown-member", "\"analyt\"", "Did you mean analyte?" },
         { "{\"guide\":\"a\",\"guide\":\"b\"}", "", "duplicate-member", "twice", "Keep one" },

@@ -108,6 +108,8 @@ public sealed class PlanTests(Service service) : IClassFixture<Service>
         { """{"material":"blood-meal","price":{"value":1,"currency":"USD"}}""", "/price/per", "price-without-amount", "for how much" },
         { """{"material":"blood-meal","onHand":{"value":1,"unit":"bag"}}""", "/onHand/unit", "unknown-unit", "\"bag\"" },
         { """{"material":"blood-meal","analysis":{"n":101}}""", "/analysis/n", "impossible-value", "more than 100 %" },
+        { """{"material":"blood-meal","analysis":{"p2o5":"1,5"}}""", "/analysis/p2o5", "decimal-comma", "Phosphate (P2O5) is \"1,5\"" },
+        { """{"material":"blood-meal","analysis":{"k2o":-1}}""", "/analysis/k2o", "negative-value", "Potash (K2O) is -1" },
         { """{"material":"feather-meal"}""", "/material", "material-listed-twice", "stands twice" },
     };
 
@@ -181,6 +183,8 @@ public sealed class PlanTests(Service service) : IClassFixture<Service>
     [Theory]
     [InlineData("2026-02-30")]
     [InlineData("tomorrow")]
+    [InlineData("1899-12-31")]
+    [InlineData("2200-01-01")]
     public async Task A_date_that_is_none_refuses_the_plan(string date)
     {
         var plan = Requests.Plan();
@@ -189,6 +193,23 @@ public sealed class PlanTests(Service service) : IClassFixture<Service>
 
         Assert.Equal(HttpStatusCode.UnprocessableEntity, reply.Status);
         Assert.Equal(("/options/date", "date-form"), (reply.Errors.Single().Pointer, reply.Errors.Single().Code));
+    }
+
+    [Theory]
+    [InlineData("1900-01-01")]
+    [InlineData("2199-12-31")]
+    public async Task The_first_and_the_last_day_of_the_calendar_can_be_counted_from(string date)
+    {
+        var bed = Requests.Bed("A1");
+        bed["crops"]![0]!["plantingDate"] = date;
+        bed["crops"]![0]!["firstHarvest"] = date;
+        bed["crops"]![0]!["harvestEnd"] = date;
+        bed["gap"] = JsonNode.Parse($$"""{"from":"{{date}}","to":"{{date}}"}""");
+        bed["applied"] = JsonNode.Parse($$"""[{"material":"dairy-fresh","amount":{"value":250,"unit":"lb"},"date":"{{date}}","incorporated":"{{date}}"}]""");
+        var reply = await service.PostAsync("/v1/plans", Requests.Plan(bed));
+
+        Assert.Equal(HttpStatusCode.OK, reply.Status);
+        Assert.DoesNotContain(reply.Refused, f => f.Pointer.StartsWith("/beds", StringComparison.Ordinal));
     }
 
     [Fact]

@@ -39,8 +39,11 @@ public sealed class BadReadingTests(Service service) : IClassFixture<Service>
     [Theory, MemberData(nameof(Bad))]
     public async Task A_faulty_reading_is_refused_at_its_place_and_the_others_stand(string reading, string pointer, string code, string message, string suggestion)
     {
-        var reply = await service.PostAsync("/v1/lab-files", new JsonObject { ["soilTests"] = new JsonArray(Requests.SoilTest(
-            """{"analyte":"Zn","value":2,"unit":"mg/kg","extractant":"mehlich-3"}""", reading)) });
+        var reply = await service.PostAsync("/v1/lab-files", new JsonObject
+        {
+            ["soilTests"] = new JsonArray(Requests.SoilTest(
+            """{"analyte":"Zn","value":2,"unit":"mg/kg","extractant":"mehlich-3"}""", reading))
+        });
 
         Assert.Equal(HttpStatusCode.OK, reply.Status);
         var fault = Assert.Single(reply.Errors);
@@ -69,9 +72,12 @@ public sealed class BadReadingTests(Service service) : IClassFixture<Service>
     [Fact]
     public async Task Digits_and_the_sign_of_an_open_result_are_kept()
     {
-        var reply = await service.PostAsync("/v1/lab-files", new JsonObject { ["soilTests"] = new JsonArray(Requests.SoilTest(
+        var reply = await service.PostAsync("/v1/lab-files", new JsonObject
+        {
+            ["soilTests"] = new JsonArray(Requests.SoilTest(
             """{"analyte":"P","value":7.00,"unit":"ppm","extractant":"Mehlich 3","detection":"ICP"}""",
-            """{"analyte":"K","value":5,"comparator":"<","unit":"ppm","extractant":"m3"}""")) });
+            """{"analyte":"K","value":5,"comparator":"<","unit":"ppm","extractant":"m3"}"""))
+        });
 
         Assert.Contains("\"value\":7.00,\"unit\":\"mg/kg\",\"extractant\":\"mehlich-3\",\"detection\":\"icp\"", reply.Text, StringComparison.Ordinal);
         Assert.Contains("\"value\":5,\"comparator\":\"<\"", reply.Text, StringComparison.Ordinal);
