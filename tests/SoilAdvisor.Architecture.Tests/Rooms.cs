@@ -18,7 +18,7 @@ internal static class Rooms
         ["SoilAdvisor.Planning"] = ["SoilAdvisor.Agronomy", "SoilAdvisor.ReferenceTables"],
         ["SoilAdvisor.Reports"] = ["SoilAdvisor.Agronomy", "SoilAdvisor.ReferenceTables"],
         ["SoilAdvisor.Api"] = ["SoilAdvisor.Agronomy", "SoilAdvisor.ReferenceTables", "SoilAdvisor.Planning", "SoilAdvisor.Reports"],
-        ["SoilAdvisor.Cli"] = ["SoilAdvisor.Api", "SoilAdvisor.ReferenceTables"],
+        ["SoilAdvisor.Cli"] = ["SoilAdvisor.Agronomy", "SoilAdvisor.Api", "SoilAdvisor.ReferenceTables"],
     };
 
     public static IEnumerable<string> SourceFiles(string room) =>

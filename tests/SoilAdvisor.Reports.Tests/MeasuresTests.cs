@@ -40,12 +40,15 @@ public sealed class MeasuresTests
     [InlineData(11.3, "cup", "11 1/4 cups")]
     [InlineData(0.25, "cup", "1/4 cup")]
     [InlineData(1, "pint", "1 pint")]
-    [InlineData(0.13, "cup", "1/4 cup")]
+    [InlineData(0.13, "cup", "0.13 cup")]
     [InlineData(0.12, "cup", "under 1/8 cup: weigh it")]
     [InlineData(3.5, "cubic-foot", "3 1/2 cubic feet")]
+    [InlineData(0.315, "cubic-foot", "0.32 cubic foot")]
+    [InlineData(1.05, "pint", "1 pint")]
+    [InlineData(1.06, "pint", "1.06 pints")]
     [InlineData(2.1, "cubic-yard", "2 cubic yards")]
     [InlineData(1.8, "gal", "1 3/4 gallons")]
-    public void Volumes_are_in_quarters(double value, string unit, string expected) => Assert.Equal(expected, Us.Scoop(new VolumeMeasure(value, unit, Citation.CommonPractice)));
+    public void Volumes_are_in_quarters_where_that_is_within_a_twentieth(double value, string unit, string expected) => Assert.Equal(expected, Us.Scoop(new VolumeMeasure(value, unit, Citation.CommonPractice)));
 
     [Fact]
     public void Without_a_published_density_it_is_weighed() => Assert.Equal("weigh it", Us.Scoop(null));

@@ -59,7 +59,7 @@ internal sealed class Measures(ReportUnits units)
 
         // A quarter is what a measure is marked in; where it would be off by more than a twentieth the figure is given instead.
         var isFair = Math.Abs(quarters - measure.Value) <= measure.Value / 20;
-        var plural = Math.Max(quarters, measure.Value) > 1 ? name == "cubic foot" ? "cubic feet" : name + "s" : name;
+        var plural = (isFair ? quarters : measure.Value) > 1 ? name == "cubic foot" ? "cubic feet" : name + "s" : name;
         return $"{(isFair ? Quarters(quarters) : measure.Value.ToString("0.##", CultureInfo.InvariantCulture))} {plural}";
     }
 
