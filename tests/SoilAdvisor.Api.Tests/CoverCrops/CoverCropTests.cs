@@ -79,6 +79,34 @@ public sealed class CoverCropTests(Service service) : IClassFixture<Service>
     }
 
     [Fact]
+    public async Task Without_a_measurement_the_published_range_is_taken_and_said()
+    {
+        var request = Requests.Nitrogen();
+        request.Remove("nitrogenPercent");
+        request["coverCrop"] = "common-vetch";
+        var reply = await service.PostAsync("/v1/cover-crops/nitrogen", request);
+
+        Assert.Equal(HttpStatusCode.OK, reply.Status);
+        // 3 to 4 % N: 17.5 x (3 - 1.5) = 26.25 lb a ton; 17.5 x (4 - 1.5) = 43.75, held at 40; two tons.
+        Assert.Equal(52.5m, (decimal)reply.Json["plantAvailableNitrogen"]!["low"]!);
+        Assert.Equal(80m, (decimal)reply.Json["plantAvailableNitrogen"]!["high"]!);
+        Assert.Contains(reply.Json["assumptions"]!.AsArray(), a => (string?)a!["code"] == "nitrogen-percent-published");
+    }
+
+    [Fact]
+    public async Task Where_the_soil_is_short_of_phosphorus_it_counts_as_an_aim()
+    {
+        var request = Requests.CoverCrops();
+        var plain = await service.PostAsync("/v1/cover-crops", request);
+        request["guide"] = "delaware-vegetables";
+        request["soilTest"] = Requests.SoilTest();
+        var shortOf = await service.PostAsync("/v1/cover-crops", request);
+
+        Assert.DoesNotContain("phosphorus available", plain.Text, StringComparison.Ordinal);
+        Assert.Contains("making soil phosphorus available", shortOf.Text, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task Neither_stand_nor_dry_matter_is_a_fault()
     {
         var reply = await service.PostAsync("/v1/cover-crops/nitrogen", "{}");

@@ -120,6 +120,59 @@ public sealed class LabFileTests(Service service) : IClassFixture<Service>
     }
 
     [Fact]
+    public async Task Everything_that_describes_a_sample_is_kept()
+    {
+        var reply = await service.PostAsync(
+            "/v1/lab-files",
+            "id,lab,depth (cm),soil class,free lime,cores,bulk density,lb/acre factor,pH,\"lime (ton/acre, calcium carbonate equivalent)\",recommended K2O (lb/acre)\nA,Invented,15,III,yes,12,1.3,1.8,6.2,1.5,100\n",
+            "text/csv");
+
+        Assert.Empty(reply.Errors);
+        var test = reply.Json["soilTests"]![0]!;
+        Assert.Equal(("Invented", "III", true), ((string?)test["lab"], (string?)test["soilClass"], (bool)test["freeLime"]!));
+        Assert.Equal((12m, 1.3m, 1.8m), ((decimal)test["cores"]!, (decimal)test["bulkDensity"]!, (decimal)test["poundsPerAcreFactor"]!));
+        Assert.Equal((0m, 15m, "cm"), ((decimal)test["depth"]!["from"]!, (decimal)test["depth"]!["to"]!, (string?)test["depth"]!["unit"]));
+        Assert.Equal(["lime", "K2O"], test["labRecommendations"]!.AsArray().Select(r => (string)r!["what"]!));
+        Assert.Equal("calcium carbonate equivalent", (string?)test["labRecommendations"]![0]!["basis"]);
+    }
+
+    [Theory]
+    [InlineData("cores", "0", "not-above-zero")]
+    [InlineData("cores", "1", null)]
+    [InlineData("bulk density", "2.65", null)]
+    [InlineData("bulk density", "2.66", "impossible-value")]
+    [InlineData("lb/acre factor", "10", null)]
+    [InlineData("lb/acre factor", "11", "impossible-value")]
+    [InlineData("lime (ton/acre)", "-1", "negative-value")]
+    [InlineData("lime (ton/acre)", "0", null)]
+    public async Task What_describes_a_sample_is_judged_in_its_own_column(string column, string cell, string? code)
+    {
+        var reply = await service.PostAsync("/v1/lab-files", $"id,pH,{column}\nA,6.2,{cell}\nB,6.2,\n", "text/csv");
+
+        Assert.Equal(code is null ? [] : [("line 2, column 3", code)], reply.Errors.Select(e => (e.Pointer, e.Code)));
+    }
+
+    [Fact]
+    public async Task A_sample_that_stands_twice_in_json_is_read_once()
+    {
+        var reply = await service.PostAsync("/v1/lab-files", new JsonObject { ["soilTests"] = new JsonArray(Requests.SoilTest(), Requests.SoilTest()) });
+
+        Assert.Single(reply.Json["soilTests"]!.AsArray());
+        Assert.Equal(("/soilTests/1/id", "duplicate-soil-test"), (reply.Errors.Single().Pointer, reply.Errors.Single().Code));
+    }
+
+    [Fact]
+    public async Task Another_content_type_is_told_both_that_are_taken()
+    {
+        var reply = await service.PostAsync("/v1/lab-files", Header + "\n", "application/pdf");
+
+        Assert.Equal(HttpStatusCode.UnsupportedMediaType, reply.Status);
+        var fault = Assert.Single(reply.Errors);
+        Assert.Equal("content-type", fault.Code);
+        Assert.Contains("text/csv or application/json", fault.Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task Strictly_asked_a_fault_refuses_the_whole_file()
     {
         var reply = await service.PostAsync("/v1/lab-files?strict=true", Header + "\nA,14,15\n", "text/csv");

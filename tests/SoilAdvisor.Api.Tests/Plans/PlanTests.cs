@@ -172,6 +172,18 @@ public sealed class PlanTests(Service service) : IClassFixture<Service>
     }
 
     [Fact]
+    public async Task A_soil_test_that_stands_twice_is_said()
+    {
+        var plan = Requests.Plan();
+        plan["soilTests"]!.AsArray().Add(Requests.SoilTest());
+        var reply = await service.PostAsync("/v1/plans", plan);
+
+        var fault = Assert.Single(reply.Refused, f => f.Code == "duplicate-soil-test");
+        Assert.Equal("/soilTests/1/id", fault.Pointer);
+        Assert.Equal("planned", (string?)reply.Json["beds"]![0]!["state"]);
+    }
+
+    [Fact]
     public async Task Nothing_to_plan_is_a_fault()
     {
         var reply = await service.PostAsync("/v1/plans", "{}");
