@@ -88,14 +88,14 @@ public static class LimeChoices
         else if (IsDolomitic(offered))
         {
             yield return magnesium.Standing == Standing.Below
-                ? $"Magnesium is below target ({magnesium.Class.Name}): dolomitic stone adds it."
-                : $"Magnesium is at or above target ({magnesium.Class.Name}): calcitic stone is the better choice; dolomitic adds more magnesium.";
+                ? $"Magnesium is below target ({magnesium.Class.Name} by {magnesium.Guide}): dolomitic stone adds it."
+                : $"Magnesium is at or above target ({magnesium.Class.Name} by {magnesium.Guide}): calcitic stone is the better choice; dolomitic adds more magnesium.";
         }
         else
         {
             yield return magnesium.Standing == Standing.Below
-                ? $"Magnesium is below target ({magnesium.Class.Name}) and this stone adds little: give magnesium another way."
-                : $"Magnesium is at or above target ({magnesium.Class.Name}): this stone adds little of it.";
+                ? $"Magnesium is below target ({magnesium.Class.Name} by {magnesium.Guide}) and this stone adds little: give magnesium another way."
+                : $"Magnesium is at or above target ({magnesium.Class.Name} by {magnesium.Guide}): this stone adds little of it.";
         }
 
         if (doses.Length > 1)
