@@ -27,7 +27,8 @@ public static class Host
     {
         var builder = WebApplication.CreateBuilder(args);
         configure?.Invoke(builder);
-        AddServices(builder, Tables.Load(TablesFolder.Find(builder.Environment.ContentRootPath)));
+        var loading = Task.Run(() => Tables.Load(TablesFolder.Find(builder.Environment.ContentRootPath)));
+        AddServices(builder, loading);
 
         var app = builder.Build();
         app.UseSecurityHeaders();
@@ -42,13 +43,16 @@ public static class Host
         app.MapFormulas();
         app.MapCatalogues();
         app.MapContract();
+
+        // Nothing is served before the tables are loaded and found without a fault.
+        _ = loading.GetAwaiter().GetResult();
         return app;
     }
 
-    private static void AddServices(WebApplicationBuilder builder, Tables tables)
+    private static void AddServices(WebApplicationBuilder builder, Task<Tables> loading)
     {
         var limits = builder.Configuration.GetSection("Limits").Get<Limits>() ?? new Limits();
-        builder.Services.AddSingleton(tables);
+        builder.Services.AddSingleton(_ => loading.GetAwaiter().GetResult());
         builder.Services.AddSingleton(limits);
         builder.Services.AddSingleton(TimeProvider.System);
         builder.Services.AddSingleton<CatalogueStore>();
