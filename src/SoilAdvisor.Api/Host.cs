@@ -25,7 +25,8 @@ public static class Host
     /// <exception cref="DirectoryNotFoundException">No folder of tables was found.</exception>
     public static WebApplication Build(string[] args, Action<WebApplicationBuilder>? configure = null)
     {
-        var builder = WebApplication.CreateBuilder(args);
+        // Settings are read once. Watching them for changes would walk the whole tree below the folder that the service is started in.
+        var builder = WebApplication.CreateBuilder(["--hostBuilder:reloadConfigOnChange=false", .. args]);
         configure?.Invoke(builder);
         var loading = Task.Run(() => Tables.Load(TablesFolder.Find(builder.Environment.ContentRootPath)));
         AddServices(builder, loading);
