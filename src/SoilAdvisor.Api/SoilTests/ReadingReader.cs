@@ -14,7 +14,7 @@ internal static class ReadingReader
         ["MgO"] = "Mg",
     };
 
-    /// <summary>Reads one line; null when it was refused.</summary>
+    /// <summary>Reads one line; null when it was refused. Its words are judged even where its number was found faulty, so that all is said at once.</summary>
     public static Reading? Read(WrittenReading written, string pointer, FaultList faults)
     {
         var before = faults.Count;
@@ -29,8 +29,14 @@ internal static class ReadingReader
         var detection = ReadWord(Words.Detections, written.Detection, PointerPath.Down(pointer, "detection"), faults);
         var basis = ReadWord(Words.Bases, written.Basis, PointerPath.Down(pointer, "basis"), faults) ?? Basis.Element;
         var procedure = ReadProcedure(written, known, pointer, faults);
+        var place = PointerPath.Down(pointer, "value");
+        if (faults.AnyWithin(place))
+        {
+            return null;
+        }
+
         var amount = ReadAmount(written);
-        if (unit is { } stated && Plausibility.Fault(known, amount, stated, PointerPath.Down(pointer, "value")) is { } impossible)
+        if (unit is { } stated && Plausibility.Fault(known, amount, stated, place) is { } impossible)
         {
             faults.Add(impossible);
         }

@@ -10,6 +10,8 @@ namespace SoilAdvisor.Api.SoilTests;
 /// </summary>
 internal static class SoilTestReader
 {
+    private static readonly string[] WordsOfReading = ["analyte", "unit", "extractant", "detection", "basis", "method"];
+
     /// <summary>Reads a soil test that the validator has judged; null when the test as a whole was found faulty.</summary>
     /// <param name="written">As received.</param>
     /// <param name="pointer">Its place in the request.</param>
@@ -70,13 +72,22 @@ internal static class SoilTestReader
         return read;
     }
 
+    // A faulty number or comparator does not keep the words of the line from being judged too.
+    private static bool CanBeRead(WrittenReading? written, string pointer, FaultList faults) =>
+        written is not null && !WordsOfReading.Any(member => faults.AnyWithin(PointerPath.Down(pointer, member)));
+
     private static List<Reading> ReadReadings(IReadOnlyList<WrittenReading> written, string pointer, FaultList faults)
     {
         var read = new List<Reading>(written.Count);
         for (var i = 0; i < written.Count; i++)
         {
             var here = PointerPath.Down(pointer, i);
-            if (!faults.AnyWithin(here) && ReadingReader.Read(written[i], here, faults) is { } reading)
+            if (!CanBeRead(written[i], here, faults))
+            {
+                continue;
+            }
+
+            if (ReadingReader.Read(written[i], here, faults) is { } reading && !faults.AnyWithin(here))
             {
                 if (read.Any(r => r.Analyte == reading.Analyte))
                 {

@@ -24,6 +24,7 @@ internal static class BedWarnings
         .. SpreadAfterSampling(bed),
         .. PhosphorusOnAlkalineSoil(bed.SoilTest),
         .. PhosphateFarAboveNeed(floors, balances),
+        .. NitrogenMayPassItsLimit(balances),
         .. Late(date, applications),
         .. Water(bed, applications.Count > 0 || lime.Plan?.Chosen is not null),
     ];
@@ -82,6 +83,11 @@ internal static class BedWarnings
             yield return string.Create(CultureInfo.InvariantCulture, $"The plan brings {total:0} lb/acre of total P2O5 against a need of {needed.PoundsPerAcre:0} lb/acre; {SuppliedOf(balances, Nutrient.AvailableP2O5).PoundsPerAcre:0} lb/acre of it counts this season and the rest stays in the soil. Test again before you spread phosphate here next, and prefer materials with less of it. (We warn above {FarAboveTimes} times the need and {FarAbovePoundsPerAcre} lb/acre more.)");
         }
     }
+
+    // The plan counts on the low end of what is published; a warm, moist season may bring the high end.
+    private static IEnumerable<string> NitrogenMayPassItsLimit(IReadOnlyList<NutrientBalance> balances) => balances
+        .Where(b => b.Nutrient == Nutrient.AvailableN && b.SuppliedHigh > b.Ceiling)
+        .Select(b => string.Create(CultureInfo.InvariantCulture, $"The plan counts on {b.Supplied.PoundsPerAcre:0} lb/acre of N, the low end of what its materials are published to release. At the high end they release {b.SuppliedHigh.PoundsPerAcre:0} lb/acre, above the limit of {b.Ceiling!.Value.PoundsPerAcre:0} lb/acre. Hold back the last part, and watch the crop or test the soil's nitrate before you give it."));
 
     private static MassPerArea SuppliedOf(IReadOnlyList<NutrientBalance> balances, Nutrient nutrient) =>
         balances.FirstOrDefault(b => b.Nutrient == nutrient)?.Supplied ?? default;

@@ -36,6 +36,19 @@ public sealed class BadReadingTests(Service service) : IClassFixture<Service>
         { """{"analyte":"bufferPh","value":6,"method":"melich"}""", "/method", "unknown-buffer", "\"melich\"", "Did you mean mehlich" },
     };
 
+    [Fact]
+    public async Task All_faults_of_one_line_are_said_at_once()
+    {
+        var reply = await service.PostAsync("/v1/lab-files", new JsonObject
+        {
+            ["soilTests"] = new JsonArray(Requests.SoilTest("""{"analyte":"P","value":"14,5","comparator":"about","unit":"mg/kgg","detection":"eye"}""")),
+        });
+
+        Assert.Equal(
+            ["comparator", "detection", "extractant", "unit", "value"],
+            reply.Errors.Select(f => f.Pointer["/soilTests/0/readings/0/".Length..]).Order(StringComparer.Ordinal));
+    }
+
     [Theory, MemberData(nameof(Bad))]
     public async Task A_faulty_reading_is_refused_at_its_place_and_the_others_stand(string reading, string pointer, string code, string message, string suggestion)
     {

@@ -50,6 +50,17 @@ public class WarningTests
     public void An_acid_extractant_on_limy_soil_is_warned_of(double ph, bool? freeLime, bool warned) =>
         Assert.Equal(warned, Says(Farm.Bed("b", Farm.Test(80, 300, (decimal)ph, freeLime: freeLime), "spinach"), "Ask the laboratory for an Olsen test"));
 
+    [Theory]
+    [InlineData("tomato", true)]
+    [InlineData("spinach", false)]
+    public void Nitrogen_that_may_pass_the_guides_range_is_warned_of(string crop, bool warned)
+    {
+        // Feather meal releases 60 to 90 %. Tomato asks for 75 to 80 lb: 75 × 90 / 60 = 112.5 lb. Spinach asks for 80 to 125 lb: 80 × 90 / 60 = 120 lb.
+        var warnings = Farm.PlanOne(Farm.Bed("b", Farm.Test(60, 300), crop), Farm.Offer("feather-meal", 0.05m)).Warnings;
+        Assert.Equal(warned, warnings.Any(w => w.Contains("At the high end", StringComparison.Ordinal)));
+        Assert.Equal(warned, warnings.Any(w => w.Contains("above the limit of 80 lb/acre", StringComparison.Ordinal)));
+    }
+
     [Fact]
     public void Phosphate_far_above_need_is_warned_of()
     {
