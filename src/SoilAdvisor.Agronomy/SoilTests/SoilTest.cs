@@ -21,6 +21,15 @@ public sealed record SoilTest(
     IReadOnlyList<Reading> Readings,
     IReadOnlyList<LabRecommendation> LabRecommendations)
 {
+    /// <summary>Cores mixed into the sample; null when not said.</summary>
+    public int? Cores { get; init; }
+
+    /// <summary>Bulk density of the sampled layer in the field, g/cm3, above 0 and at most 2.65; null when not said.</summary>
+    public decimal? BulkDensity { get; init; }
+
+    /// <summary>When in the crop's life the sample was taken; null for a routine sample.</summary>
+    public SampleTiming? Timing { get; init; }
+
     /// <summary>The reading of an analyte; null when the report has none.</summary>
     /// <param name="analyte">Which.</param>
     public Reading? Of(Analyte analyte)

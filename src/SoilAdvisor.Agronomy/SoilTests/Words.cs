@@ -48,6 +48,9 @@ public static class Words
         (SoilGroup.Clay, "clay", []), (SoilGroup.Organic, "organic", ["muck", "peat"]),
     ]);
 
+    /// <summary>Timings of a sample.</summary>
+    public static Vocabulary<SampleTiming> Timings { get; } = new("timing", [(SampleTiming.BeforeSidedressing, "before-sidedressing", ["before sidedressing", "pre-sidedress"])]);
+
     /// <summary>Procedures of one analyte; empty for an analyte that takes an extractant instead.</summary>
     /// <param name="analyte">The analyte.</param>
     public static Vocabulary<Procedure>? ProceduresOf(Analyte analyte) => analyte switch

@@ -19,7 +19,8 @@ internal static class SoilTestReader
     public static SoilTest? Read(WrittenSoilTest written, string pointer, FaultList faults)
     {
         var readings = ReadReadings(written.Readings ?? [], PointerPath.Down(pointer, "readings"), faults);
-        var texture = ReadTexture(written.Texture, PointerPath.Down(pointer, "texture"), faults);
+        var texture = ReadWord(written.Texture, Words.SoilGroups, PointerPath.Down(pointer, "texture"), faults);
+        var timing = ReadWord(written.Timing, Words.Timings, PointerPath.Down(pointer, "timing"), faults);
         if (faults.HasFaultOfWhole(pointer))
         {
             return null;
@@ -34,7 +35,12 @@ internal static class SoilTestReader
             written.FreeLime,
             written.PoundsPerAcreFactor?.Number,
             readings,
-            ReadRecommendations(written.LabRecommendations ?? [], PointerPath.Down(pointer, "labRecommendations"), faults));
+            ReadRecommendations(written.LabRecommendations ?? [], PointerPath.Down(pointer, "labRecommendations"), faults))
+        {
+            Cores = written.Cores?.Number is { } cores ? (int)Math.Floor(cores) : null,
+            BulkDensity = written.BulkDensity?.Number,
+            Timing = timing,
+        };
     }
 
     private static SampleDepth? ReadDepth(WrittenDepth? depth) =>
@@ -42,16 +48,17 @@ internal static class SoilTestReader
 
     private static Length ReadLength(decimal value, string? unit) => unit == "cm" ? Length.FromCentimeters((double)value) : Length.FromInches((double)value);
 
-    private static SoilGroup? ReadTexture(string? texture, string pointer, FaultList faults)
+    private static T? ReadWord<T>(string? word, Vocabulary<T> vocabulary, string pointer, FaultList faults)
+        where T : struct, Enum
     {
-        if (string.IsNullOrWhiteSpace(texture))
+        if (string.IsNullOrWhiteSpace(word))
         {
             return null;
         }
 
-        if (Words.SoilGroups.Read(texture).TryGet(out var group, out var reason))
+        if (vocabulary.Read(word).TryGet(out var value, out var reason))
         {
-            return group;
+            return value;
         }
 
         faults.Add(pointer, reason);

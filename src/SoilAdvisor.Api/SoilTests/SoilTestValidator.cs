@@ -14,7 +14,8 @@ internal sealed class SoilTestValidator : AbstractValidator<WrittenSoilTest>
         RuleFor(t => t.Texture).IsOptionalText("The texture");
         RuleFor(t => t.SoilClass).IsOptionalText("The soil class", Limits.TextLetters);
         RuleFor(t => t.Depth).SetValidator(new DepthValidator()!);
-        RuleFor(t => t.Cores).IsOptionalNumber("The number of cores").IsAboveZero("The number of cores");
+        RuleFor(t => t.Cores).IsOptionalNumber("The number of cores").IsAboveZero("The number of cores").IsAtMost(1000, "The number of cores", "cores");
+        RuleFor(t => t.Timing).IsOptionalText("The timing");
         RuleFor(t => t.BulkDensity).IsOptionalNumber("The bulk density").IsAboveZero("The bulk density").IsAtMost(2.65m, "The bulk density", "g/cm3");
         RuleFor(t => t.PoundsPerAcreFactor).IsOptionalNumber("The lb/acre factor").IsAboveZero("The lb/acre factor").IsAtMost(10, "The lb/acre factor", "lb/acre for one mg/kg");
         RuleFor(t => t.Readings)

@@ -11,6 +11,7 @@ internal static class SoilTestWriter
     {
         Id = test.Id,
         Texture = test.SoilGroup is { } group ? Words.SoilGroups.IdOf(group) : null,
+        Timing = test.Timing is { } timing ? Words.Timings.IdOf(timing) : null,
         Readings = [.. test.Readings.Select(Write)],
         LabRecommendations = recommendations is { Count: > 0 } ? recommendations : null,
     };

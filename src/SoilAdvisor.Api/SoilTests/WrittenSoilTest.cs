@@ -17,6 +17,9 @@ internal sealed record WrittenSoilTest
     /// <summary>Cores mixed into the sample.</summary>
     public WrittenNumber? Cores { get; init; }
 
+    /// <summary>When in the crop's life it was taken, where a test means nothing without it: before-sidedressing.</summary>
+    public string? Timing { get; init; }
+
     public string? Texture { get; init; }
 
     /// <summary>The laboratory's own soil class, echoed.</summary>
@@ -25,7 +28,7 @@ internal sealed record WrittenSoilTest
     /// <summary>Whether the soil fizzes with acid.</summary>
     public bool? FreeLime { get; init; }
 
-    /// <summary>g/cm3, echoed.</summary>
+    /// <summary>Bulk density of the sampled layer in the field, g/cm3.</summary>
     public WrittenNumber? BulkDensity { get; init; }
 
     /// <summary>lb/acre for one mg/kg by the laboratory's own statement.</summary>
