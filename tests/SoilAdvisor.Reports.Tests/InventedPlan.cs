@@ -162,7 +162,7 @@ internal static class InventedPlan
 
     private static LimePlan Lime(Bed bed)
     {
-        var requirement = new LimeRequirement("invented-buffer", Rate<CalciumCarbonate>.FromPoundsPerAcre(4000), 2m, "ton/acre", "calcium carbonate equivalent", Length.FromInches(8), new TargetPh(6.5m, "invented-cabbage", 6.2m, GuidePage), 5.6m, [], RatePage);
+        var requirement = new LimeRequirement("invented-buffer", new LimeAmount.NeutralisingValue(Rate<CalciumCarbonate>.FromPoundsPerAcre(4000)), 2m, "ton/acre", "calcium carbonate equivalent", Length.FromInches(8), new TargetPh(6.5m, "invented-cabbage", 6.2m, GuidePage), 5.6m, [], RatePage);
         var rate = MassPerArea.FromPoundsPerAcre(4210.53);
         var choice = new LimeChoice(Stone, rate, rate.On(bed.Area), [rate * 0.475, rate * 0.525], new VolumeMeasure(4, "gal", MaterialPage), null, ["Magnesium is at target, so a stone without it will do."], NutrientVector.Zero);
         return new LimePlan(requirement, [choice], choice);

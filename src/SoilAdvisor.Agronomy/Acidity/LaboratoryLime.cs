@@ -9,8 +9,6 @@ namespace SoilAdvisor.Agronomy.Acidity;
 /// <summary>The lime rate that the laboratory printed, where no method can read the buffer.</summary>
 internal static class LaboratoryLime
 {
-    private static readonly string[] Bases = [LimeQuestion.AsCalciumCarbonate, "agricultural limestone", "ground limestone", "100-score lime"];
-
     /// <summary>The requirement by the laboratory's rate; null where it printed none.</summary>
     public static Answer<LimeRequirement>? Of(LimeQuestion question)
     {
@@ -28,15 +26,12 @@ internal static class LaboratoryLime
                 "Give it in lb/acre, ton/acre, lb/1000-sq-ft, kg/ha or t/ha.");
         }
 
-        if (printed.Basis is { } basis && !Bases.Contains(basis.Trim(), StringComparer.OrdinalIgnoreCase))
+        if (!LimeBasis.Read(printed.Basis ?? LimeBasis.Pure.Words).TryGet(out var basis, out var unknown))
         {
-            return Answer<LimeRequirement>.Refused(
-                "lime-basis-unknown",
-                $"The laboratory's lime rate counts \"{basis}\", which is not known here.",
-                $"Ask the laboratory for the rate as one of: {string.Join(", ", Bases)}.");
+            return Answer<LimeRequirement>.Refused(unknown);
         }
 
-        if (printed.Basis is null || !string.Equals(printed.Basis.Trim(), LimeQuestion.AsCalciumCarbonate, StringComparison.OrdinalIgnoreCase))
+        if (printed.Basis is null || basis is LimeBasis.GroundLimestone { StatedNeutralisingValue: null })
         {
             question.Assume("lime-basis", $"The laboratory's lime rate ({printed.Basis ?? "basis not printed"}) is taken as calcium carbonate equivalent.", Citation.CommonPractice);
         }
@@ -50,13 +45,13 @@ internal static class LaboratoryLime
             [new WorkingInput("LR", "the laboratory's lime rate", (double)printed.Value, null, printed.Unit, Origin.Given("the laboratory's report"))],
             Invariant($"{rate.PoundsPerAcre:0.########} lb/acre"),
             Citation.UnitDefinitions);
-        return Answer<LimeRequirement>.Given(question.Answer("laboratory", rate, printed.Value, printed.Unit, printed.Basis ?? "not printed", depth, Citation.CommonPractice));
+        return Answer<LimeRequirement>.Given(question.Answer("laboratory", basis.Of(rate), printed.Value, printed.Unit, printed.Basis ?? "not printed", depth, Citation.CommonPractice));
     }
 
-    private static Rate<CalciumCarbonate>? RateOf(LabRecommendation printed)
+    private static MassPerArea? RateOf(LabRecommendation printed)
     {
         var value = (double)printed.Value;
-        MassPerArea? amount = value < 0 ? null : printed.Unit.Trim().ToLowerInvariant() switch
+        return value < 0 ? null : printed.Unit.Trim().ToLowerInvariant() switch
         {
             "lb/acre" or "lbs/acre" or "lb/ac" or "lbs/ac" => MassPerArea.FromPoundsPerAcre(value),
             "ton/acre" or "tons/acre" or "short-ton/acre" or "ton/ac" or "tons/ac" => MassPerArea.FromPoundsPerAcre(value * LimeQuestion.PoundsInShortTon),
@@ -65,6 +60,5 @@ internal static class LaboratoryLime
             "t/ha" => MassPerArea.FromKilogramsPerHectare(value * 1000),
             _ => null,
         };
-        return amount is { } known ? new Rate<CalciumCarbonate>(known) : null;
     }
 }

@@ -59,7 +59,7 @@ internal static class LimeByEquation
             question.PhFrom,
             Origin.From(reference.Source),
             Origin.Given("no lime of the past year was named"));
-        return Answer<LimeRequirement>.Given(question.AnswerOf(method, rate, (decimal)(rate.PoundsPerAcre / LimeQuestion.PoundsInShortTon)));
+        return Answer<LimeRequirement>.Given(question.AnswerOf(method, rate.Amount));
     }
 
     private static Answer<LimeRequirement> Pennsylvania(LimeQuestion question, LimeMethod method)
@@ -85,14 +85,14 @@ internal static class LimeByEquation
 
         if (question.Ph >= target)
         {
-            return Answer<LimeRequirement>.Given(question.AnswerOf(method, default, 0));
+            return Answer<LimeRequirement>.Given(question.AnswerOf(method, default));
         }
 
         var acidity = ExchangeableAcidity.FromMilliequivalentsPer100Grams((double)reading.Amount.Number);
         var rate = target == PennsylvaniaTargets[0]
             ? To65(question, method, reading, acidity)
             : To70(question, method, reading, acidity);
-        return Answer<LimeRequirement>.Given(question.AnswerOf(method, rate, (decimal)rate.PoundsPerAcre));
+        return Answer<LimeRequirement>.Given(question.AnswerOf(method, rate.Amount));
     }
 
     private static Rate<CalciumCarbonate> To65(LimeQuestion question, LimeMethod method, Reading reading, ExchangeableAcidity acidity)
@@ -169,7 +169,7 @@ internal static class LimeByEquation
                 "Ask the laboratory for its lime rate, or for another buffer.");
         }
 
-        return Answer<LimeRequirement>.Given(question.AnswerOf(method, rate, (decimal)rate.PoundsPerAcre));
+        return Answer<LimeRequirement>.Given(question.AnswerOf(method, rate.Amount));
     }
 
     private static Coefficient Saturation(LimeQuestion question, LimeMethod method, decimal ph, Origin from)

@@ -41,7 +41,7 @@ internal static class LimeByTable
 
         if (question.Ph >= column)
         {
-            return Answer<LimeRequirement>.Given(question.AnswerOf(method, default, 0));
+            return Answer<LimeRequirement>.Given(question.AnswerOf(method, default));
         }
 
         var row = rows.Last(r => r <= buffer);
@@ -68,9 +68,9 @@ internal static class LimeByTable
                 new WorkingInput("BpH", "buffer pH", (double)reading.Amount.Number, null, "pH", Origin.Given(reading.Where)),
                 new WorkingInput("T", "target pH", (double)question.Target.Value, null, "pH", question.TargetFrom),
             ],
-            Invariant($"{cell.Rate} {method.Unit} {method.Basis}"),
+            Invariant($"{cell.Rate} {method.Unit} {method.Basis.Words}"),
             cell.Source);
-        return question.AnswerOf(method, RateOf(method, cell), cell.Rate);
+        return question.AnswerOf(method, RateOf(method, cell).Amount);
     }
 
     private static LimeRequirement Between(LimeQuestion question, LimeMethod method, Reading reading, LimeCell lower, LimeCell upper)
@@ -83,12 +83,10 @@ internal static class LimeByTable
             Origin.From(lower.Source),
             Origin.From(upper.Source),
             Origin.Given(reading.Where));
-        return question.AnswerOf(method, rate, (decimal)(rate.PoundsPerAcre / PoundsIn(method)));
+        return question.AnswerOf(method, rate.Amount);
     }
 
     private static LimeCell Cell(LimeMethod method, decimal buffer, decimal target) => method.Cells.First(c => c.BufferPh == buffer && c.TargetPh == target);
 
-    private static Rate<CalciumCarbonate> RateOf(LimeMethod method, LimeCell cell) => Rate<CalciumCarbonate>.FromPoundsPerAcre((double)cell.Rate * PoundsIn(method));
-
-    private static double PoundsIn(LimeMethod method) => method.Unit == "ton/acre" ? LimeQuestion.PoundsInShortTon : 1;
+    private static Rate<CalciumCarbonate> RateOf(LimeMethod method, LimeCell cell) => Rate<CalciumCarbonate>.FromPoundsPerAcre((double)cell.Rate * method.PoundsInUnit);
 }

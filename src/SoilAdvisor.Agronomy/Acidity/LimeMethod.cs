@@ -14,7 +14,7 @@ namespace SoilAdvisor.Agronomy.Acidity;
 /// <param name="Kind">Equation or table.</param>
 /// <param name="FormulaId">Id of the catalogue formula; null for a table.</param>
 /// <param name="Unit">Unit of its result as printed: ton/acre (short ton) or lb/acre.</param>
-/// <param name="Basis">What is counted: agricultural limestone, calcium carbonate equivalent, 100-score lime.</param>
+/// <param name="Basis">What its rate counts.</param>
 /// <param name="Depth">Depth the rate is printed for.</param>
 /// <param name="Targets">Target pH values it is printed for; empty for any.</param>
 /// <param name="BufferFrom">Lowest buffer pH covered; null for none printed.</param>
@@ -33,7 +33,7 @@ public sealed record LimeMethod(
     LimeMethodKind Kind,
     string? FormulaId,
     string Unit,
-    string Basis,
+    LimeBasis Basis,
     Length Depth,
     IReadOnlyList<decimal> Targets,
     decimal? BufferFrom,
@@ -42,4 +42,10 @@ public sealed record LimeMethod(
     IReadOnlyList<RateParameter> Parameters,
     IReadOnlyList<LimeCell> Cells,
     Citation Source,
-    string? Notes);
+    string? Notes)
+{
+    private const double PoundsInShortTon = 2000;
+
+    /// <summary>Pounds in one of its unit.</summary>
+    public double PoundsInUnit => Unit == "ton/acre" ? PoundsInShortTon : 1;
+}

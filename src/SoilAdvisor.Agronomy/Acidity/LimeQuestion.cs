@@ -8,7 +8,6 @@ namespace SoilAdvisor.Agronomy.Acidity;
 /// <summary>What the ways to a lime requirement share: the soil, the target, and the assumptions that they collect.</summary>
 internal sealed class LimeQuestion(SoilTest test, TargetPh target, decimal ph, string phWhere, WorkingSheet? working)
 {
-    public const string AsCalciumCarbonate = "calcium carbonate equivalent";
     public const double PoundsInShortTon = 2000;
 
     public SoilTest Test => test;
@@ -27,17 +26,17 @@ internal sealed class LimeQuestion(SoilTest test, TargetPh target, decimal ph, s
 
     public void Assume(string code, string text, Citation source) => Assumptions.Add(new Assumption(code, text, source));
 
-    public LimeRequirement Answer(string method, Rate<CalciumCarbonate> rate, decimal printed, string unit, string basis, Length depth, Citation source) =>
-        new(method, rate, printed, unit, basis, depth, target, ph, Assumptions, source);
+    public LimeRequirement Answer(string method, LimeAmount lime, decimal printed, string unit, string basis, Length depth, Citation source) =>
+        new(method, lime, printed, unit, basis, depth, target, ph, Assumptions, source);
 
-    /// <summary>The answer of a published method, with the basis of its unit said.</summary>
-    public LimeRequirement AnswerOf(LimeMethod method, Rate<CalciumCarbonate> rate, decimal printed)
+    /// <summary>The answer of a published method from its own printed rate, with what that rate counts.</summary>
+    public LimeRequirement AnswerOf(LimeMethod method, MassPerArea printed)
     {
-        if (method.Basis != AsCalciumCarbonate)
+        if (method.Basis is LimeBasis.GroundLimestone { StatedNeutralisingValue: null })
         {
-            Assume("lime-basis", $"{method.Title} counts {method.Basis}; its rate is taken as calcium carbonate equivalent and corrected for the stone by its neutralising value.", method.Source);
+            Assume("lime-basis", $"{method.Title} counts {method.Basis.Words} without printing its neutralising value; its rate is taken as pure calcium carbonate and corrected for the stone.", method.Source);
         }
 
-        return Answer(method.Id, rate, printed, method.Unit, method.Basis, method.Depth, method.Source);
+        return Answer(method.Id, method.Basis.Of(printed), (decimal)(printed.PoundsPerAcre / method.PoundsInUnit), method.Unit, method.Basis.Words, method.Depth, method.Source);
     }
 }

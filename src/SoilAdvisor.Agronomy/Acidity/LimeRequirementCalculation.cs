@@ -62,14 +62,16 @@ public static class LimeRequirementCalculation
     /// <param name="requirement">A requirement with the depth it is for.</param>
     /// <param name="depth">Depth worked; above zero.</param>
     /// <param name="working">Receives the line; null for none.</param>
-    public static LimeRequirement ForDepth(LimeRequirement requirement, Length depth, WorkingSheet? working = null) =>
-        depth.Meters == requirement.Depth.Meters
-            ? requirement
-            : requirement with
-            {
-                Rate = LimeFormulas.ForDepth.Of((requirement.Rate, requirement.Depth, depth), working, Origin.Line(working?.LastLine ?? 0), Origin.From(requirement.Source), Origin.Given("depth worked")),
-                Depth = depth,
-            };
+    public static LimeRequirement ForDepth(LimeRequirement requirement, Length depth, WorkingSheet? working = null)
+    {
+        if (depth.Meters == requirement.Depth.Meters)
+        {
+            return requirement;
+        }
+
+        LimeFormulas.ForDepth.Of((requirement.Rate, requirement.Depth, depth), working, Origin.Line(working?.LastLine ?? 0), Origin.From(requirement.Source), Origin.Given("depth worked"));
+        return requirement with { Lime = requirement.Lime.Times(depth / requirement.Depth), Depth = depth };
+    }
 
     private static Answer<LimeRequirement> ByMethod(LimeQuestion question, LimeMethod method) => method.Kind == LimeMethodKind.Table
         ? LimeByTable.Of(question, method)
@@ -100,7 +102,7 @@ public static class LimeRequirementCalculation
             ],
             "no lime",
             target.Source);
-        return question.Answer(NoneNeeded, default, 0, "lb/acre", LimeQuestion.AsCalciumCarbonate, question.Test.Depth?.To ?? UsualDepth, target.Source);
+        return question.Answer(NoneNeeded, LimeAmount.None, 0, "lb/acre", LimeBasis.Pure.Words, question.Test.Depth?.To ?? UsualDepth, target.Source);
     }
 
     private static Answer<(decimal Value, string Where, Assumption? Assumption)> WaterPh(SoilTest test, TargetPh target)

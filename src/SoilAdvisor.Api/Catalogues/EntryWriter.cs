@@ -44,7 +44,7 @@ internal static class EntryWriter
         method.Id, method.Title, method.Institution, method.Regions,
         Words.ProceduresOf(Analyte.BufferPh)!.IdOf(method.Buffer),
         method.Kind == LimeMethodKind.Table ? "table" : "equation",
-        method.FormulaId, method.Unit, method.Basis,
+        method.FormulaId, method.Unit, method.Basis.Words,
         new Units(false).Of(method.Depth),
         method.Targets, method.BufferFrom, method.BufferTo, method.Interpolate,
         [.. method.Parameters.Select(p => new PublishedValue(p.Symbol, p.Value, null, null, p.Unit, p.Meaning, null, bibliography.Cite(p.Source)))],

@@ -52,12 +52,11 @@ internal sealed record BedLime(LimePlan? Plan, Refusal? Refused, decimal? PhAfte
             return requirement;
         }
 
-        var left = MassPerArea.Larger(requirement.Rate.Amount - applied, default);
         var said = new Assumption(
             "lime-spread-since-sample",
             string.Create(CultureInfo.InvariantCulture, $"Materials spread since the sample bring {applied.PoundsPerAcre:0} lb/acre of CaCO3; that is taken off the lime requirement of {requirement.Rate.PoundsPerAcre:0} lb/acre."),
             Citation.OurArithmetic);
-        return requirement with { Rate = new Rate<CalciumCarbonate>(left), Assumptions = [.. requirement.Assumptions, said] };
+        return requirement with { Lime = requirement.Lime.Less(applied), Assumptions = [.. requirement.Assumptions, said] };
     }
 
     private static Shortfall NotOffered(LimeRequirement requirement, IReadOnlyList<LimeChoice> choices) => new(

@@ -22,7 +22,7 @@ internal static class LimeMethodBuilding
             method.Kind == LimeMethodDocument.Equation ? LimeMethodKind.Equation : LimeMethodKind.Table,
             method.Formula,
             method.Unit,
-            method.Basis,
+            LimeBasis.Read(method.Basis).Value,
             method.Depth.Unit == "in" ? Length.FromInches((double)method.Depth.Value) : Length.FromCentimeters((double)method.Depth.Value),
             [.. method.Targets ?? []],
             method.BufferFrom,

@@ -62,7 +62,7 @@ internal static class InventedLime
         LimeRequirementCalculation.For(test, Target(target), methods ?? All, asked, region, [], working);
 
     private static LimeMethod Equation(string id, Procedure buffer, string? formula, string unit, string basis, Citation source, params (string Symbol, decimal Value)[] parameters) => new(
-        id, $"Method {id}", "Nobody", [$"XX-{id}"], buffer, LimeMethodKind.Equation, formula, unit, basis, Length.FromInches(6), [], null, null, false,
+        id, $"Method {id}", "Nobody", [$"XX-{id}"], buffer, LimeMethodKind.Equation, formula, unit, LimeBasis.Read(basis).Value, Length.FromInches(6), [], null, null, false,
         [.. parameters.Select(p => new RateParameter(p.Symbol, p.Symbol, p.Value, "", source))], [], source, null);
 
     private static LimeCell Cell(decimal buffer, decimal target, decimal rate) => new(buffer, target, rate, Seen);

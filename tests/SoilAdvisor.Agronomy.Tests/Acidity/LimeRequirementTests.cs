@@ -249,7 +249,7 @@ public sealed class LimeRequirementTests
     [Theory]
     [InlineData(1000, "bags", null, "lime-unit-unknown")]
     [InlineData(-1, "lb/acre", null, "lime-unit-unknown")]
-    [InlineData(1000, "lb/acre", "calcium oxide", "lime-basis-unknown")]
+    [InlineData(1000, "lb/acre", "marl", "lime-basis-unknown")]
     public void A_laboratory_rate_that_cannot_be_read_is_refused(double value, string unit, string? basis, string code) =>
         Assert.Equal(code, Lime(Soil(5.5m) with { LabRecommendations = [new LabRecommendation("lime", (decimal)value, unit, basis)] }, 6.0m).Reason.Code);
 

@@ -161,5 +161,5 @@ public class LimeChoicesTests
         id, "lime", Figure("neutralising-value", neutralisingValue, "% CaCO3"), Figure("magnesium", magnesium), Figure("largest-single-rate", 4356, "lb/acre"), Figure("wait-before-sowing", 0, "days"));
 
     private static LimeRequirement Requirement(double poundsPerAcre) => new(
-        "invented", Rate<CalciumCarbonate>.FromPoundsPerAcre(poundsPerAcre), 0, "lb/acre", "calcium carbonate equivalent", Length.FromInches(6), new TargetPh(6.5m, null, null, InventedMaterial.Source), 6.0m, [], InventedMaterial.Source);
+        "invented", new LimeAmount.NeutralisingValue(Rate<CalciumCarbonate>.FromPoundsPerAcre(poundsPerAcre)), 0, "lb/acre", "calcium carbonate equivalent", Length.FromInches(6), new TargetPh(6.5m, null, null, InventedMaterial.Source), 6.0m, [], InventedMaterial.Source);
 }
