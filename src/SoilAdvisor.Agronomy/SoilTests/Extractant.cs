@@ -24,6 +24,9 @@ public enum Extractant
     /// <summary>Neutral ammonium acetate.</summary>
     AmmoniumAcetate,
 
+    /// <summary>Ammonium nitrate (potassium and magnesium in the United Kingdom).</summary>
+    AmmoniumNitrate,
+
     /// <summary>DTPA.</summary>
     Dtpa,
 

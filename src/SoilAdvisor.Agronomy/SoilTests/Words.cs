@@ -20,7 +20,8 @@ public static class Words
         (Extractant.Mehlich3, "mehlich-3", ["mehlich 3", "mehlich3", "mehlich iii", "m3"]), (Extractant.Mehlich1, "mehlich-1", ["mehlich 1", "mehlich1", "mehlich i", "m1"]),
         (Extractant.ModifiedMorgan, "modified-morgan", ["modified morgan"]), (Extractant.Morgan, "morgan", []),
         (Extractant.BrayP1, "bray-p1", ["bray p1", "bray 1", "bray-1"]), (Extractant.Olsen, "olsen", []),
-        (Extractant.AmmoniumAcetate, "ammonium-acetate", ["ammonium acetate"]), (Extractant.Dtpa, "dtpa", []),
+        (Extractant.AmmoniumAcetate, "ammonium-acetate", ["ammonium acetate"]),
+        (Extractant.AmmoniumNitrate, "ammonium-nitrate", ["ammonium nitrate"]), (Extractant.Dtpa, "dtpa", []),
         (Extractant.HotWater, "hot-water", ["hot water"]), (Extractant.Water, "water", []),
     ]);
 
