@@ -1,6 +1,7 @@
 using System.Collections.Frozen;
 using System.Collections.ObjectModel;
 using SoilAdvisor.Agronomy.Acidity;
+using SoilAdvisor.Agronomy.Certainty;
 using SoilAdvisor.Agronomy.Certification;
 using SoilAdvisor.Agronomy.CoverCrops;
 using SoilAdvisor.Agronomy.Crops;
@@ -8,6 +9,7 @@ using SoilAdvisor.Agronomy.Materials;
 using SoilAdvisor.Agronomy.Ratings;
 using SoilAdvisor.Agronomy.Working;
 using SoilAdvisor.ReferenceTables.Acidity;
+using SoilAdvisor.ReferenceTables.Certainty;
 using SoilAdvisor.ReferenceTables.Certification;
 using SoilAdvisor.ReferenceTables.Checks;
 using SoilAdvisor.ReferenceTables.CoverCrops;
@@ -45,6 +47,7 @@ public sealed class Tables
         CoverCrops = ById(CoverCropBuilding.Build(folder), c => c.Id);
         LimeMethods = ById(folder.LimeMethods.Select(d => LimeMethodBuilding.Build(d, folder)), m => m.Id);
         OrganicRules = ById(OrganicRuleBuilding.Build(folder), r => r.Id);
+        Variability = VariabilityBuilding.Build(folder);
         cropNames = folder.RowsOf(RowKinds.Aliases).Select(row => KeyValuePair.Create(row.Needed("alias"), row.Needed("crop")))
             .Concat(Crops.Keys.Select(id => KeyValuePair.Create(id, id)))
             .ToFrozenDictionary(StringComparer.OrdinalIgnoreCase);
@@ -79,6 +82,9 @@ public sealed class Tables
 
     /// <summary>Rules of the organic standards by id.</summary>
     public IReadOnlyDictionary<string, OrganicRule> OrganicRules { get; }
+
+    /// <summary>How far results of the same ground lie apart; without rows where the folder has no such table.</summary>
+    public Variability Variability { get; }
 
     /// <summary>Reads and checks the folder.</summary>
     /// <param name="folder">The folder of tables.</param>

@@ -26,6 +26,7 @@ public sealed partial class RoomTests
 
     [Theory]
     [InlineData("Google.OrTools", "SoilAdvisor.Planning")]
+    [InlineData("MathNet.Numerics", "SoilAdvisor.Agronomy")]
     [InlineData("Spectre.Console", "SoilAdvisor.Cli")]
     [InlineData("FluentValidation", "SoilAdvisor.Api")]
     [InlineData("Swashbuckle", "SoilAdvisor.Api")]
@@ -37,6 +38,22 @@ public sealed partial class RoomTests
                 || Rooms.SourceFiles(room).Any(f => File.ReadAllText(f).Contains("using " + library, StringComparison.Ordinal)));
 
         Assert.Empty(others);
+    }
+
+    [Fact]
+    public void Statistics_are_at_home_in_certainty_and_sampling_and_a_plain_rating_never_loads_them()
+    {
+        var users = Rooms.SourceFiles("SoilAdvisor.Agronomy")
+            .Where(f => File.ReadAllText(f).Contains("MathNet", StringComparison.Ordinal))
+            .Select(f => Path.GetFileName(Path.GetDirectoryName(f)))
+            .Distinct();
+        var ratings = Rooms.SourceFiles("SoilAdvisor.Agronomy")
+            .Where(f => Path.GetFileName(Path.GetDirectoryName(f)) is "Ratings" or "SoilTests")
+            .Where(f => Regex.IsMatch(File.ReadAllText(f), @"\b(Certainty|Sampling)\b"));
+
+        Assert.Subset(new HashSet<string?> { "Certainty", "Sampling" }, users.ToHashSet());
+        Assert.NotEmpty(users);
+        Assert.Empty(ratings);
     }
 
     [Theory]

@@ -17,7 +17,7 @@ public sealed class RealTablesTests(RealTables real) : IClassFixture<RealTables>
         var tables = real.Tables;
 
         Assert.All(
-            [tables.Sources.Count, tables.Guides.Count, tables.RateTables.Count, tables.Crops.Count, tables.Materials.Count, tables.Cautions.Count, tables.CoverCrops.Count, tables.LimeMethods.Count, tables.OrganicRules.Count],
+            [tables.Sources.Count, tables.Guides.Count, tables.RateTables.Count, tables.Crops.Count, tables.Materials.Count, tables.Cautions.Count, tables.CoverCrops.Count, tables.LimeMethods.Count, tables.OrganicRules.Count, tables.Variability.Spreads.Count],
             count => Assert.True(count > 0));
         Assert.All(tables.Guides.Values, guide => Assert.NotEmpty(guide.Scales));
     }

@@ -1,4 +1,5 @@
 using SoilAdvisor.Agronomy.Acidity;
+using SoilAdvisor.Agronomy.Certainty;
 using SoilAdvisor.Agronomy.CoverCrops;
 using SoilAdvisor.Agronomy.Crops;
 using SoilAdvisor.Agronomy.Materials;
@@ -13,6 +14,14 @@ public static class Formulas
     /// <summary>All of them, in the order of the work.</summary>
     public static IReadOnlyList<IFormula> All { get; } =
     [
+        CertaintyFormulas.OfDeviation,
+        CertaintyFormulas.OfComposite,
+        CertaintyFormulas.BelowLimit,
+        CertaintyFormulas.BelowPhLimit,
+        CertaintyFormulas.PooledValue,
+        CertaintyFormulas.PooledSpread,
+        CertaintyFormulas.PooledPh,
+        CertaintyFormulas.PooledPhSpread,
         AreaFormulas.ConcentrationToMassPerArea,
         OxideConversions.PhosphorusToPhosphate,
         OxideConversions.PotassiumToPotash,

@@ -56,6 +56,8 @@ internal static class TableChecks
         new FormulaKnownCheck(),
         new LimePartsCheck(),
         new LimeCellsFitCheck(),
+        new SpreadFitsCheck(),
+        new SpreadOneRowCheck(),
     ];
 
     /// <summary>Every code that a problem can carry.</summary>

@@ -73,11 +73,15 @@ internal static class RowKinds
     public static RowKind OrganicRules { get; } = Of("rules", "rules", "organic-rules", Presence.Required,
         Key("id"), Text("standard"), Text("section"), Text("subject"), Text("what_it_asks"));
 
+    public static RowKind Variability { get; } = Of("variability", "variability", "variability", Presence.Optional,
+        OptionalWord("analyte", Words.Analytes.Ids), OptionalWord("extractant", Words.Extractants.Ids), Word("kind", SpreadWords.Kinds), Word("used_for", SpreadWords.Uses),
+        Word("use_basis", ["cited", "ours"]), Word("measure", SpreadWords.Measures), OptionalNumber("value"), OptionalNumber("low"), OptionalNumber("high"), OptionalWord("unit", Words.Units.Ids));
+
     /// <summary>All of them.</summary>
     public static IReadOnlyList<RowKind> All { get; } =
     [
         Ratings, Rates, Splits, RateParameters, Credits, Crops, CropValues, Aliases, Removals, TargetPhs, Materials, MaterialValues, Cautions,
-        MaterialCautions, CoverCrops, CoverCropValues, LimeCells, LimeParameters, OrganicRules,
+        MaterialCautions, CoverCrops, CoverCropValues, LimeCells, LimeParameters, OrganicRules, Variability,
     ];
 
     /// <summary>Categories of materials; <c>never_with</c> may name one of them or a material.</summary>

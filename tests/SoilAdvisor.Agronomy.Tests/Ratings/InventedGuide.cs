@@ -28,6 +28,11 @@ internal static class InventedGuide
             new RatingClass("Above", Standing.Above, true, 95, false, null, false, 2.5m, 0, Source),
         ]));
 
+    /// <summary>pH in water: below 6.0, 6.0 up to 6.5, from 6.5.</summary>
+    public static readonly Guide Acidity = Guide(new RatingScale(
+        Analyte.Ph, new ScaleMethod(null, ScaleDetection.Any, Procedure.PhWater11), ReportingUnit.PhUnits, null, [], null, null, null, null,
+        [Class("Low", Standing.Below, null, false, 6.0m, false), Class("Fair", Standing.Below, 6.0m, true, 6.5m, false), Class("Good", Standing.Target, 6.5m, true, null, false)]));
+
     public static SoilTest Test(params Reading[] readings) => new("s1", null, null, null, null, null, null, readings, []);
 
     public static Reading Phosphorus(Amount amount, Detection? detection = Detection.Icp, Extractant extractant = Extractant.Mehlich3) =>
