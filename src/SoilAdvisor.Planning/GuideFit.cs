@@ -34,7 +34,7 @@ internal sealed record GuideFit(Guide Guide, int Main, int Rated, int MainCovere
                     continue;
                 }
 
-                var rating = guide.Rate(test, reading, new RatingContext(crops.Count > 0 ? crops[0] : null, null, null, null));
+                var rating = guide.Rate(test, reading, new RatingContext(crops.Count > 0 ? crops[0] : null, null, null));
                 if (rating.IsGiven)
                 {
                     rated++;

@@ -52,10 +52,11 @@ public sealed class RatingChecks
             Detection? detection = Detection is null ? null : Words.Detections.Read(Detection).Value;
             Procedure? procedure = Method is null ? null : Words.ProceduresOf(analyte)!.Read(Method).Value;
             var method = Extractant is null ? Agronomy.SoilTests.Method.By(procedure) : Agronomy.SoilTests.Method.Extracted(Words.Extractants.Read(Extractant).Value, detection);
+            Reading[] others = Cec is { } cec ? [new Reading(Agronomy.SoilTests.Analyte.CationExchangeCapacity, Amount.Measured(cec), ReportingUnit.MilliequivalentsPer100Grams, Agronomy.SoilTests.Method.By(null), "published table")] : [];
             var reading = new Reading(analyte, Amount.Measured(value), Words.Units.Read(Unit).Value, method, "published table");
-            return (new SoilTest("published", null, null, null, null, null, null, [reading], []), reading);
+            return (new SoilTest("published", null, null, null, null, null, null, [reading, .. others], []), reading);
         }
 
-        public RatingContext Context() => new(CropGroup, Texture is null ? null : Words.SoilGroups.Read(Texture).Value, Subregion, Cec);
+        public RatingContext Context() => new(CropGroup, Texture is null ? null : Words.SoilGroups.Read(Texture).Value, Subregion);
     }
 }

@@ -26,7 +26,7 @@ public sealed class RecommendationChecks
             Method.Extracted(Words.Extractants.Read(given.Extractant).Value),
             "published table");
         var test = new SoilTest("published", null, null, null, null, null, null, [reading], []);
-        var rating = guide.Rate(test, reading, new RatingContext(null, null, given.Subregion, null), working).Value;
+        var rating = guide.Rate(test, reading, new RatingContext(null, null, given.Subregion), working).Value;
         var planting = new Planting(tables.Crop(given.Crop).Value, null, null, null, null, null);
 
         var need = NeedCalculation.For(test, guide, tables.RateTables, [rating], [planting], [], tables.CoverCrops, working);

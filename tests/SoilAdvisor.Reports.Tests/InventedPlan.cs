@@ -123,7 +123,7 @@ internal static class InventedPlan
         new(Bed(id, []), BedState.Refused, "Not planned", [], Nothing, null, [], [], [], null, [], [], [], [("/soilTest", new Refusal("not-reported", "The test holds no reading", "Send the sample again"))], [], null, []);
 
     public static RatingScale Scale(Analyte analyte, Extractant? extractant, ReportingUnit unit, int? decimals, params (string Name, Standing Standing, decimal? Lower, decimal? Upper)[] classes) => new(
-        analyte, new ScaleMethod(extractant, ScaleDetection.Any, null), unit, null, [], null, null, null, decimals,
+        analyte, new ScaleMethod(extractant, ScaleDetection.Any, null), unit, decimals,
         [.. classes.Select(c => new RatingClass(c.Name, c.Standing, c.Standing == Standing.Stop, c.Lower, true, c.Upper, decimals is not null, 0, 0, GuidePage))]);
 
     public static Reading Reading(Analyte analyte, Amount amount, Extractant? extractant, ReportingUnit unit = ReportingUnit.MilligramsPerKilogram) =>

@@ -7,8 +7,9 @@ namespace SoilAdvisor.Agronomy.Ratings;
 /// <summary>From a reading to a class of one scale: unit, printed precision, limits. The one kernel.</summary>
 internal static class RatingCalculation
 {
-    public static Answer<Rating> Rate(Guide guide, RatingScale scale, SoilTest test, Reading reading, decimal? cec, WorkingSheet? working)
+    public static Answer<Rating> Rate(Guide guide, RatingScale scale, SoilTest test, Reading reading, WorkingSheet? working)
     {
+        var cec = scale.NeedsCec ? RatingScale.CecOf(test) : null;
         if (!ReadingConversion.To(reading, scale.Unit, test.PoundsPerAcreFactor).TryGet(out var converted, out var reason))
         {
             return Answer<Rating>.Refused(reason);
@@ -23,10 +24,10 @@ internal static class RatingCalculation
                 "Take it as information; ask your adviser before acting on it.");
         }
 
-        var rating = new Rating(guide.Id, reading, converted.Amount, scale, index, scale.NeedsCec ? cec : null, Assumptions(guide, scale, reading, converted, index, cec));
+        var rating = new Rating(guide.Id, reading, converted.Amount, scale, index, cec, Assumptions(guide, scale, reading, converted, index, cec));
         if (working is not null)
         {
-            Write(working, rating, converted);
+            Write(working, test, rating, converted);
         }
 
         return Answer<Rating>.Given(rating);
@@ -74,7 +75,7 @@ internal static class RatingCalculation
     private static bool MayLieHigher(RatingScale scale, Amount amount, int index, decimal? cec) =>
         scale.UpperOf(index, cec) is { } upper && (amount.Kind == AmountKind.Above || amount.Number > upper);
 
-    private static void Write(WorkingSheet working, Rating rating, ConvertedReading converted)
+    private static void Write(WorkingSheet working, SoilTest test, Rating rating, ConvertedReading converted)
     {
         var symbol = Words.Analytes.IdOf(rating.Analyte);
         var unit = Words.Units.IdOf(rating.Scale.Unit);
@@ -93,10 +94,21 @@ internal static class RatingCalculation
             "rating",
             $"{symbol} read on the scale of {rating.Guide}",
             Limits(rating, symbol, unit),
-            [new WorkingInput(symbol, "soil test", null, rating.Amount.ToString(), unit, converted.Factor == 1m ? Origin.Given(rating.Reading.Where) : Origin.Line(working.LastLine))],
+            [
+                new WorkingInput(symbol, "soil test", null, rating.Amount.ToString(), unit, converted.Factor == 1m ? Origin.Given(rating.Reading.Where) : Origin.Line(working.LastLine)),
+                .. rating.Scale.Conditions.Select(c => Deciding(c, test, rating.Scale)),
+            ],
             rating.Class.Name,
             rating.Source);
     }
+
+    private static WorkingInput Deciding(ScaleCondition condition, SoilTest test, RatingScale scale) => new(
+        Words.Analytes.IdOf(condition.Analyte),
+        $"these limits hold for {condition}",
+        null,
+        condition.AmountIn(test, scale).ToString(),
+        Words.Units.IdOf(condition.UnitOn(scale)),
+        Origin.Given(test.Of(condition.Analyte)!.Where));
 
     private static string Limits(Rating rating, string symbol, string unit)
     {

@@ -1,5 +1,4 @@
 using SoilAdvisor.Agronomy.SoilTests;
-using SoilAdvisor.Agronomy.Working;
 
 namespace SoilAdvisor.Agronomy.Ratings;
 
@@ -9,33 +8,19 @@ namespace SoilAdvisor.Agronomy.Ratings;
 /// </summary>
 public sealed class RatingScale
 {
+    // Laboratories print 12 in as 30 cm; half an inch tells no layer of a guide from the next.
+    private const double SameDepthInches = 0.5;
+
     /// <summary>Makes a scale.</summary>
     /// <param name="analyte">What is rated.</param>
     /// <param name="method">The method it was calibrated for.</param>
     /// <param name="unit">Unit of its limits.</param>
-    /// <param name="cropGroup">Crop id or group it is meant for; null for all crops.</param>
-    /// <param name="soilGroups">Textures it is meant for; empty for all.</param>
-    /// <param name="subregion">Part of the region; null for all.</param>
-    /// <param name="cecFrom">Exchange capacity above which it applies, meq/100 g; null for any.</param>
-    /// <param name="cecTo">Highest exchange capacity it applies to, meq/100 g; null for any.</param>
     /// <param name="printedDecimals">Decimals a value is rounded to before look-up, where the guide prints whole-number bins; null for none.</param>
     /// <param name="classes">Classes in ascending order; at least one.</param>
-    public RatingScale(
-        Analyte analyte,
-        ScaleMethod method,
-        ReportingUnit unit,
-        string? cropGroup,
-        IReadOnlyList<SoilGroup> soilGroups,
-        string? subregion,
-        decimal? cecFrom,
-        decimal? cecTo,
-        int? printedDecimals,
-        IReadOnlyList<RatingClass> classes)
+    public RatingScale(Analyte analyte, ScaleMethod method, ReportingUnit unit, int? printedDecimals, IReadOnlyList<RatingClass> classes)
     {
-        (Analyte, Method, Unit, CropGroup, SoilGroups, Subregion) = (analyte, method, unit, cropGroup, soilGroups, subregion);
-        (CecFrom, CecTo, PrintedDecimals) = (cecFrom, cecTo, printedDecimals);
+        (Analyte, Method, Unit, PrintedDecimals) = (analyte, method, unit, printedDecimals);
         Classes = classes.Count > 0 ? classes : throw new ArgumentException("A scale needs a class.", nameof(classes));
-        NeedsCec = cecFrom is not null || cecTo is not null || classes.Any(c => c.LowerPerCec != 0 || c.UpperPerCec != 0);
     }
 
     /// <summary>What is rated.</summary>
@@ -47,37 +32,44 @@ public sealed class RatingScale
     /// <summary>Unit of its limits.</summary>
     public ReportingUnit Unit { get; }
 
-    /// <summary>Crop id or group it is meant for; null for all crops.</summary>
-    public string? CropGroup { get; }
-
-    /// <summary>Textures it is meant for; empty for all.</summary>
-    public IReadOnlyList<SoilGroup> SoilGroups { get; }
-
-    /// <summary>Part of the region; null for all.</summary>
-    public string? Subregion { get; }
-
-    /// <summary>Exchange capacity above which it applies, meq/100 g; null for any.</summary>
-    public decimal? CecFrom { get; }
-
-    /// <summary>Highest exchange capacity it applies to, meq/100 g; null for any.</summary>
-    public decimal? CecTo { get; }
-
     /// <summary>Decimals a value is rounded to before look-up; null for none.</summary>
     public int? PrintedDecimals { get; }
 
     /// <summary>Classes in ascending order.</summary>
     public IReadOnlyList<RatingClass> Classes { get; }
 
-    /// <summary>True when a limit or the scale itself depends on the exchange capacity.</summary>
-    public bool NeedsCec { get; }
+    /// <summary>Crop id or group it is meant for; null for all crops.</summary>
+    public string? CropGroup { get; init; }
 
-    /// <summary>True when it is meant for this context. A condition that the context leaves open is not met.</summary>
-    /// <param name="context">Crop, texture, subregion, exchange capacity.</param>
-    public bool AppliesTo(in RatingContext context) =>
+    /// <summary>Textures it is meant for; empty for all.</summary>
+    public IReadOnlyList<SoilGroup> SoilGroups { get; init; } = [];
+
+    /// <summary>Part of the region; null for all.</summary>
+    public string? Subregion { get; init; }
+
+    /// <summary>Spans that other values of the test must lie in; empty for none.</summary>
+    public IReadOnlyList<ScaleCondition> Conditions { get; init; } = [];
+
+    /// <summary>When the sample must have been taken; null for a routine sample.</summary>
+    public SampleTiming? Timing { get; init; }
+
+    /// <summary>Layer that must have been sampled, to half an inch; null where the guide does not tie its limits to one.</summary>
+    public SampleDepth? Depth { get; init; }
+
+    /// <summary>True when a limit or the scale itself depends on the exchange capacity.</summary>
+    public bool NeedsCec => Conditions.Any(c => c.Analyte == Analyte.CationExchangeCapacity) || Classes.Any(c => c.LowerPerCec != 0 || c.UpperPerCec != 0);
+
+    /// <summary>True when it is meant for this test and context. A condition that they leave open is not met.</summary>
+    /// <param name="test">The soil test.</param>
+    /// <param name="context">Crop, texture, subregion.</param>
+    public bool AppliesTo(SoilTest test, in RatingContext context) =>
         (CropGroup is null || string.Equals(CropGroup, context.CropGroup, StringComparison.Ordinal))
-        && (SoilGroups.Count == 0 || (context.SoilGroup is { } soil && SoilGroups.Contains(soil)))
+        && FitsTexture(test, context)
         && (Subregion is null || string.Equals(Subregion, context.Subregion, StringComparison.OrdinalIgnoreCase))
-        && (!NeedsCec || (context.Cec is { } cec && !(cec <= CecFrom) && !(cec > CecTo)));
+        && (Timing is null || test.Timing == Timing)
+        && FitsDepth(test)
+        && (!NeedsCec || CecOf(test) is not null)
+        && Conditions.All(c => c.IsMetBy(test, this));
 
     /// <summary>Index of the class that holds a value; -1 when a reference range leaves it out.</summary>
     /// <param name="value">Value in the scale's unit.</param>
@@ -105,6 +97,17 @@ public sealed class RatingScale
     /// <param name="index">Index of the class.</param>
     /// <param name="cec">Exchange capacity, meq/100 g.</param>
     public decimal? UpperOf(int index, decimal? cec) => Classes[index].Upper + (Classes[index].UpperPerCec * (cec ?? 0));
+
+    internal static decimal? CecOf(SoilTest test) =>
+        test.Of(Analyte.CationExchangeCapacity) is { Amount: { Kind: AmountKind.Measured } amount } ? amount.Number : null;
+
+    internal bool FitsTexture(SoilTest test, in RatingContext context) =>
+        SoilGroups.Count == 0 || ((context.SoilGroup ?? test.SoilGroup) is { } soil && SoilGroups.Contains(soil));
+
+    internal bool FitsDepth(SoilTest test) => Depth is null
+        || (test.Depth is { } sampled
+            && Math.Abs(sampled.From.Inches - Depth.From.Inches) <= SameDepthInches
+            && Math.Abs(sampled.To.Inches - Depth.To.Inches) <= SameDepthInches);
 
     // The first class of a scale is open below even where a 0 is printed: nothing lies under zero.
     private bool Holds(RatingClass candidate, decimal value, decimal cec) =>

@@ -64,8 +64,9 @@ internal static class EntryWriter
         scale.CropGroup,
         [.. scale.SoilGroups.Select(Words.SoilGroups.IdOf)],
         scale.Subregion,
-        scale.CecFrom,
-        scale.CecTo,
+        [.. scale.Conditions.Select(c => $"{c} {Words.Units.IdOf(c.UnitOn(scale))}")],
+        scale.Timing is { } timing ? Words.Timings.IdOf(timing) : null,
+        scale.Depth is { } depth ? string.Create(CultureInfo.InvariantCulture, $"{depth.From.Inches:0.#} to {depth.To.Inches:0.#} in") : null,
         [.. scale.Classes.Select(c => new GuideClassEntry(
             c.Name, RatingWriter.WordOf(c.Standing), c.StandingIsOurs, c.Lower, c.LowerIncluded, c.Upper, c.UpperIncluded,
             c.LowerPerCec == 0 ? null : c.LowerPerCec, c.UpperPerCec == 0 ? null : c.UpperPerCec, bibliography.Cite(c.Source)))]);

@@ -59,7 +59,7 @@ internal static class CheckEndpoints
         var (ratings, need) = (new List<Rating>(), new BedNeed([], [], [], []));
         if (bed.SoilTest.Readings.Count > 0 && GuideOf.Choose([bed.SoilTest], request.Guide, request.Region, [.. bed.Plantings.Select(p => p.Crop.Id)], calculation) is { } chosen)
         {
-            var context = new RatingContext(bed.Plantings[0].Crop.Id, null, null, null);
+            var context = new RatingContext(bed.Plantings[0].Crop.Id, null, null);
             ratings.AddRange(bed.SoilTest.Readings.Select(r => chosen.Guide.Rate(bed.SoilTest, r, context)).Where(r => r.IsGiven).Select(r => r.Value));
             need = NeedCalculation.For(bed.SoilTest, chosen.Guide, calculation.Tables.RateTables, ratings, bed.Plantings, bed.Previous, calculation.Tables.CoverCrops, null);
         }

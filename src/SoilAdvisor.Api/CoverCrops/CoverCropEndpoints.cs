@@ -55,7 +55,7 @@ internal static class CoverCropEndpoints
             return false;
         }
 
-        if (chosen.Guide.Rate(test, reading, new RatingContext(next?.Id, null, null, null)).TryGet(out var rating, out var reason))
+        if (chosen.Guide.Rate(test, reading, new RatingContext(next?.Id, null, null)).TryGet(out var rating, out var reason))
         {
             calculation.Assume(rating.Assumptions);
             return rating.Standing == Standing.Below;

@@ -102,7 +102,7 @@ internal static class LimeEndpoints
 
         var asked = GuideOf.Read(request.Guide, calculation);
         var guide = GuideChoice.For([test], asked, request.Region, crop is null ? [] : [crop.Id], calculation.Tables);
-        if (!guide.TryGet(out var chosen, out _) || !chosen.Guide.Rate(test, reading, new RatingContext(crop?.Id, null, null, null)).TryGet(out var rating, out _))
+        if (!guide.TryGet(out var chosen, out _) || !chosen.Guide.Rate(test, reading, new RatingContext(crop?.Id, null, null)).TryGet(out var rating, out _))
         {
             return null;
         }

@@ -24,7 +24,7 @@ internal static class RatingsEndpoints
             return null;
         }
 
-        var context = new RatingContext(crop?.Id, null, request.Subregion, null);
+        var context = new RatingContext(crop?.Id, null, request.Subregion);
         var ratings = new List<RatingAnswer>();
         foreach (var reading in test.Readings)
         {

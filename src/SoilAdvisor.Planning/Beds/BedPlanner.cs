@@ -82,7 +82,7 @@ internal sealed class BedPlanner(FarmRequest request, Tables tables, Guide guide
     private List<Rating> Rate(Bed bed, List<(string, Refusal)> refused, WorkingSheet? working)
     {
         working?.Section("Ratings");
-        var context = new RatingContext(bed.Plantings.Count > 0 ? bed.Plantings[0].Crop.Id : null, null, request.Subregion, null);
+        var context = new RatingContext(bed.Plantings.Count > 0 ? bed.Plantings[0].Crop.Id : null, null, request.Subregion);
         var ratings = new List<Rating>();
         for (var i = 0; i < bed.SoilTest.Readings.Count; i++)
         {

@@ -5,7 +5,7 @@ namespace SoilAdvisor.ReferenceTables.Checks;
 /// <summary>The low end of a range is not above its high end, and a high end has a low end.</summary>
 internal sealed class RangeOrderedCheck : ITableCheck
 {
-    private static readonly (string Low, string High)[] Ranges = [("low", "high"), ("ph_low", "ph_high"), ("cec_from", "cec_to")];
+    private static readonly (string Low, string High)[] Ranges = [("low", "high"), ("ph_low", "ph_high"), ("depth_from", "depth_to")];
 
     public string Code => "range-ordered";
 

@@ -25,6 +25,7 @@ internal static class TableChecks
         new SurroundingBlankCheck(),
         new RangeOrderedCheck(),
         new ValuePresentCheck(),
+        new ScaleConditionsCheck(),
         new ScaleUniformCheck(),
         new ScaleAscendingCheck(),
         new ScaleOpenEndsCheck(),

@@ -2,6 +2,7 @@ using SoilAdvisor.Agronomy.Ratings;
 using SoilAdvisor.Agronomy.SoilTests;
 using SoilAdvisor.ReferenceTables.Kinds;
 using SoilAdvisor.ReferenceTables.Reading;
+using UnitsNet;
 
 namespace SoilAdvisor.ReferenceTables.Guides;
 
@@ -32,14 +33,21 @@ internal static class GuideBuilding
             analyte,
             new ScaleMethod(extractant, detection, procedure),
             Words.Units.Read(first.Needed("unit")).Value,
-            first["crop_group"],
-            first.SoilGroups(),
-            first["subregion"],
-            first.Number("cec_from"),
-            first.Number("cec_to"),
             scale.PrintedDecimals,
-            [.. scale.Rows.Select(Class)]);
+            [.. scale.Rows.Select(Class)])
+        {
+            CropGroup = first["crop_group"],
+            SoilGroups = first.SoilGroups(),
+            Subregion = first["subregion"],
+            Conditions = [.. ConditionCell.Of(first).Conditions],
+            Timing = first["timing"] is { } timing ? Words.Timings.Read(timing).Value : null,
+            Depth = Depth(first),
+        };
     }
+
+    private static SampleDepth? Depth(TableRow row) => (row.Number("depth_from"), row.Number("depth_to")) is ({ } from, { } to)
+        ? new SampleDepth(Length.FromInches((double)from), Length.FromInches((double)to))
+        : null;
 
     private static RatingClass Class(TableRow row) => new(
         row.Needed("class"),

@@ -7,7 +7,7 @@ namespace SoilAdvisor.ReferenceTables.Guides;
 internal sealed record ScaleRows(IReadOnlyList<TableRow> Rows)
 {
     private static readonly string[] Identity =
-        ["analyte", "extractant", "detection", "method", "unit", "crop_group", "soil_group", "subregion", "cec_from", "cec_to"];
+        ["analyte", "extractant", "detection", "method", "unit", "crop_group", "soil_group", "subregion", "conditions", "timing", "depth_from", "depth_to"];
 
     public TableRow First => Rows[0];
 

@@ -14,7 +14,7 @@ internal static class RowKinds
     public static RowKind Ratings { get; } = Of("ratings", "guides/*", "ratings", Presence.Required,
         Word("analyte", Words.Analytes.Ids), OptionalWord("extractant", Words.Extractants.Ids), Word("detection", ["icp", "colorimetric", "any", "not-stated"]),
         OptionalText("method"), Word("unit", Words.Units.Ids), OptionalText("crop_group"), OptionalText("soil_group"), OptionalText("subregion"),
-        OptionalNumber("cec_from"), OptionalNumber("cec_to"), Text("class"), Word("standing", ["below", "target", "above", "stop", "information"]),
+        OptionalText("conditions"), OptionalWord("timing", Words.Timings.Ids), OptionalNumber("depth_from"), OptionalNumber("depth_to"), Text("class"), Word("standing", ["below", "target", "above", "stop", "information"]),
         Word("standing_basis", ["cited", "ours"]), new KindColumn("printed_decimals", Integer, true, null),
         OptionalNumber("lower"), Flag("lower_included"), OptionalNumber("upper"), Flag("upper_included"), OptionalNumber("lower_per_cec"), OptionalNumber("upper_per_cec"));
 

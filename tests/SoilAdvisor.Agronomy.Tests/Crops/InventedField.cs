@@ -100,7 +100,7 @@ internal static class InventedField
         crop, nutrient, @class, new RateRange(MassPerArea.FromPoundsPerAcre((double)low), MassPerArea.FromPoundsPerAcre((double)(high ?? low))), low, high, "lb/acre", soils ?? [], condition, Source, null);
 
     private static RatingScale Scale(Analyte analyte, params RatingClass[] classes) =>
-        new(analyte, new ScaleMethod(Extractant.Mehlich3, ScaleDetection.Any, null), ReportingUnit.MilligramsPerKilogram, null, [], null, null, null, null, classes);
+        new(analyte, new ScaleMethod(Extractant.Mehlich3, ScaleDetection.Any, null), ReportingUnit.MilligramsPerKilogram, null, classes);
 
     private static RatingClass Class(string name, Standing standing, decimal? lower, decimal? upper) => new(name, standing, true, lower, true, upper, false, 0, 0, Source);
 

@@ -10,18 +10,18 @@ internal static class InventedGuide
     private static readonly Citation Source = new("invented", null, Evidence.Ours);
 
     /// <summary>Whole-number bins 0-25, 26-50, 51-100, above 100, plasma only.</summary>
-    public static readonly Guide Bins = Guide(new RatingScale(
-        Analyte.P, new ScaleMethod(Extractant.Mehlich3, ScaleDetection.Icp, null), ReportingUnit.MilligramsPerKilogram, null, [], null, null, null, 0,
+    public static readonly Guide Bins = Of(new RatingScale(
+        Analyte.P, new ScaleMethod(Extractant.Mehlich3, ScaleDetection.Icp, null), ReportingUnit.MilligramsPerKilogram, 0,
         [Class("Low", Standing.Below, 0, true, 25, true), Class("Medium", Standing.Below, 26, true, 50, true), Class("Optimum", Standing.Target, 51, true, 100, true), Class("Excessive", Standing.Stop, 101, true, null, false)]));
 
     /// <summary>Limits 30 and 50, both belonging to Optimum; detection not printed.</summary>
-    public static readonly Guide Shared = Guide(new RatingScale(
-        Analyte.P, new ScaleMethod(Extractant.Mehlich3, ScaleDetection.NotStated, null), ReportingUnit.MilligramsPerKilogram, null, [], null, null, null, null,
+    public static readonly Guide Shared = Of(new RatingScale(
+        Analyte.P, new ScaleMethod(Extractant.Mehlich3, ScaleDetection.NotStated, null), ReportingUnit.MilligramsPerKilogram, null,
         [Class("Below", Standing.Below, null, false, 30, false), Class("Optimum", Standing.Target, 30, true, 50, true), Class("Above", Standing.Above, 50, false, null, false)]));
 
     /// <summary>Potassium limits that rise by 2.5 mg/kg with each meq/100 g.</summary>
-    public static readonly Guide ByCec = Guide(new RatingScale(
-        Analyte.K, new ScaleMethod(Extractant.AmmoniumAcetate, ScaleDetection.Any, null), ReportingUnit.MilligramsPerKilogram, null, [], null, null, null, null,
+    public static readonly Guide ByCec = Of(new RatingScale(
+        Analyte.K, new ScaleMethod(Extractant.AmmoniumAcetate, ScaleDetection.Any, null), ReportingUnit.MilligramsPerKilogram, null,
         [
             new RatingClass("Below critical", Standing.Below, true, null, false, 75, false, 0, 2.5m, Source),
             new RatingClass("Maintenance", Standing.Target, true, 75, true, 95, true, 2.5m, 2.5m, Source),
@@ -38,8 +38,8 @@ internal static class InventedGuide
     public static Reading Phosphorus(Amount amount, Detection? detection = Detection.Icp, Extractant extractant = Extractant.Mehlich3) =>
         new(Analyte.P, amount, ReportingUnit.MilligramsPerKilogram, Method.Extracted(extractant, detection), "line 2");
 
-    private static Guide Guide(params RatingScale[] scales) => new("invented", "Invented guide", "Nobody", ["XX-YY"], "vegetables", "vegetables", Source, null, scales);
+    public static Guide Of(params RatingScale[] scales) => new("invented", "Invented guide", "Nobody", ["XX-YY"], "vegetables", "vegetables", Source, null, scales);
 
-    private static RatingClass Class(string name, Standing standing, decimal? lower, bool lowerIncluded, decimal? upper, bool upperIncluded) =>
+    public static RatingClass Class(string name, Standing standing, decimal? lower, bool lowerIncluded, decimal? upper, bool upperIncluded) =>
         new(name, standing, true, lower, lowerIncluded, upper, upperIncluded, 0, 0, Source);
 }

@@ -52,7 +52,7 @@ public class GuideChoiceTests
     {
         var test = Farm.Test(14, 60, extractant: extractant);
         var chosen = GuideChoice.For([test], null, null, ["tomato"], Farm.Tables).Value;
-        Assert.Contains(test.Readings.Take(2), r => chosen.Guide.Rate(test, r, new Agronomy.Ratings.RatingContext("tomato", null, null, null)).IsGiven);
+        Assert.Contains(test.Readings.Take(2), r => chosen.Guide.Rate(test, r, new Agronomy.Ratings.RatingContext("tomato", null, null)).IsGiven);
     }
 
     [Fact]

@@ -72,7 +72,7 @@ public sealed class NeedLaws
         var reading = new Reading(scale.Analyte, Amount.Measured(value), scale.Unit, new Method(scale.Method.Extractant, detection, scale.Method.Procedure, Basis.Element), "law");
         var exchange = new Reading(Analyte.CationExchangeCapacity, Amount.Measured(cec), ReportingUnit.MilliequivalentsPer100Grams, Method.By(null), "law");
         var test = new SoilTest("law", null, null, null, texture, null, null, [reading, exchange], []);
-        var rating = guide.Rate(test, reading, new RatingContext(scale.CropGroup, texture, scale.Subregion, cec));
+        var rating = guide.Rate(test, reading, new RatingContext(scale.CropGroup, texture, scale.Subregion));
         if (!rating.IsGiven)
         {
             return null;

@@ -54,26 +54,8 @@ public sealed class RatingLaws
 
     private static Rating? Rate(Guide guide, RatingScale scale, decimal value, decimal cec)
     {
-        var detection = scale.Method.Detection switch
-        {
-            ScaleDetection.Icp => (Detection?)Detection.Icp,
-            ScaleDetection.Colorimetric => Detection.Colorimetric,
-            _ => null,
-        };
-        var method = new Method(scale.Method.Extractant, detection, scale.Method.Procedure, Basis.Element);
-        var reading = new Reading(scale.Analyte, Amount.Measured(value), scale.Unit, method, "law");
-        var test = new SoilTest("law", null, null, null, null, null, null, [reading], []);
-        SoilGroup? texture = scale.SoilGroups.Count > 0 ? scale.SoilGroups[0] : null;
-        var answer = guide.Rate(test, reading, new RatingContext(scale.CropGroup, texture, scale.Subregion, InBand(scale, cec)));
+        var test = FittingTest.For(scale, value, cec);
+        var answer = guide.Rate(test, test.Readings[0], new RatingContext(scale.CropGroup, test.SoilGroup, scale.Subregion));
         return answer.IsGiven && ReferenceEquals(answer.Value.Scale, scale) ? answer.Value : null;
     }
-
-    private static decimal? InBand(RatingScale scale, decimal cec) =>
-        (scale.CecFrom, scale.CecTo) switch
-        {
-            (null, null) => scale.NeedsCec ? cec : null,
-            ({ } from, _) when cec <= from => from + 0.1m,
-            (_, { } to) when cec > to => to,
-            _ => cec,
-        };
 }

@@ -120,7 +120,7 @@ public sealed class NeedLawTests
         var method = new Method(scale.Method.Extractant, scale.Method.Detection == ScaleDetection.Colorimetric ? Detection.Colorimetric : Detection.Icp, scale.Method.Procedure, Basis.Element);
         var reading = new LabReading(analyte, Amount.Measured(value), scale.Unit, method, "test");
         var test = new SoilTest("s", null, null, null, soil, null, null, [reading, Cec], []);
-        var rating = guide.Rate(test, reading, new RatingContext(scale.CropGroup, soil, scale.Subregion, null));
+        var rating = guide.Rate(test, reading, new RatingContext(scale.CropGroup, soil, scale.Subregion));
         return NeedCalculation.For(test, guide, Tables.RateTables, rating.IsGiven ? [rating.Value] : [], [Plant(crop)], [], Tables.CoverCrops, null);
     }
 
