@@ -2,6 +2,7 @@ using System.Collections.Frozen;
 using System.Collections.ObjectModel;
 using SoilAdvisor.Agronomy.Acidity;
 using SoilAdvisor.Agronomy.Certainty;
+using SoilAdvisor.Agronomy.Cations;
 using SoilAdvisor.Agronomy.Certification;
 using SoilAdvisor.Agronomy.CoverCrops;
 using SoilAdvisor.Agronomy.Crops;
@@ -10,6 +11,7 @@ using SoilAdvisor.Agronomy.Ratings;
 using SoilAdvisor.Agronomy.Working;
 using SoilAdvisor.ReferenceTables.Acidity;
 using SoilAdvisor.ReferenceTables.Certainty;
+using SoilAdvisor.ReferenceTables.Cations;
 using SoilAdvisor.ReferenceTables.Certification;
 using SoilAdvisor.ReferenceTables.Checks;
 using SoilAdvisor.ReferenceTables.CoverCrops;
@@ -46,6 +48,7 @@ public sealed class Tables
         Materials = ById(MaterialBuilding.Build(folder, Cautions), m => m.Id);
         CoverCrops = ById(CoverCropBuilding.Build(folder), c => c.Id);
         LimeMethods = ById(folder.LimeMethods.Select(d => LimeMethodBuilding.Build(d, folder)), m => m.Id);
+        Cations = CationBuilding.Build(folder);
         OrganicRules = ById(OrganicRuleBuilding.Build(folder), r => r.Id);
         Variability = VariabilityBuilding.Build(folder);
         cropNames = folder.RowsOf(RowKinds.Aliases).Select(row => KeyValuePair.Create(row.Needed("alias"), row.Needed("crop")))
@@ -79,6 +82,9 @@ public sealed class Tables
 
     /// <summary>Lime methods by id.</summary>
     public IReadOnlyDictionary<string, LimeMethod> LimeMethods { get; }
+
+    /// <summary>Published rules for the sum of cations.</summary>
+    public CationRules Cations { get; }
 
     /// <summary>Rules of the organic standards by id.</summary>
     public IReadOnlyDictionary<string, OrganicRule> OrganicRules { get; }

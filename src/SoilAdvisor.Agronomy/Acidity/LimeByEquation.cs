@@ -158,7 +158,7 @@ internal static class LimeByEquation
 
     private static Answer<LimeRequirement> WithinAdamsEvans(LimeQuestion question, LimeMethod method, BufferAcidity<AdamsEvansBuffer> acidity, Coefficient now, Rate<CalciumCarbonate> rate)
     {
-        var reported = question.Test.Of(Analyte.CationExchangeCapacity) is { Amount: { Kind: AmountKind.Measured } amount } ? (double)amount.Number : acidity.Value / now.Value;
+        var reported = question.Test.Of(Analyte.CationExchangeCapacity) is { Unit: ReportingUnit.MilliequivalentsPer100Grams, Amount: { Kind: AmountKind.Measured } amount } ? (double)amount.Number : acidity.Value / now.Value;
         var largestCec = Parameter(method, "cec-limit").Value;
         var largestRate = Parameter(method, "rate-limit").Value;
         if (reported >= (double)largestCec || rate.PoundsPerAcre >= (double)largestRate * LimeQuestion.PoundsInShortTon)

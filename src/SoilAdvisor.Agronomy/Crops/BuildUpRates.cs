@@ -149,7 +149,7 @@ internal static class BuildUpRates
             table.Source);
 
     private static (ExchangeCapacity Capacity, string Where)? Cec(NeedRequest request) =>
-        request.Test.Of(Analyte.CationExchangeCapacity) is { Amount: { Kind: AmountKind.Measured } amount } reading
+        request.Test.Of(Analyte.CationExchangeCapacity) is { Unit: ReportingUnit.MilliequivalentsPer100Grams, Amount: { Kind: AmountKind.Measured } amount } reading
             ? (ExchangeCapacity.FromMilliequivalentsPer100Grams((double)amount.Number), reading.Where)
             : null;
 

@@ -99,7 +99,7 @@ public sealed class RatingScale
     public decimal? UpperOf(int index, decimal? cec) => Classes[index].Upper + (Classes[index].UpperPerCec * (cec ?? 0));
 
     internal static decimal? CecOf(SoilTest test) =>
-        test.Of(Analyte.CationExchangeCapacity) is { Amount: { Kind: AmountKind.Measured } amount } ? amount.Number : null;
+        test.Of(Analyte.CationExchangeCapacity) is { Unit: ReportingUnit.MilliequivalentsPer100Grams, Amount: { Kind: AmountKind.Measured } amount } ? amount.Number : null;
 
     internal bool FitsTexture(SoilTest test, in RatingContext context) =>
         SoilGroups.Count == 0 || ((context.SoilGroup ?? test.SoilGroup) is { } soil && SoilGroups.Contains(soil));

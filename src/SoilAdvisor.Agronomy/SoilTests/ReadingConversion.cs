@@ -48,10 +48,16 @@ public static class ReadingConversion
             return Answer<ConvertedReading>.Given(new(reading.Amount.Times(factor), factor, usesArea && poundsPerAcreFactor is null ? [TwiceRule] : []));
         }
 
+        if (VolumeFactor(reading.Unit, reading.Analyte) is { } fromVolume && VolumeFactor(unit, reading.Analyte) is { } toVolume)
+        {
+            var factor = basis.Value * fromVolume / toVolume;
+            return Answer<ConvertedReading>.Given(new(reading.Amount.Times(factor), factor, []));
+        }
+
         return Answer<ConvertedReading>.Refused(
             "unit-not-convertible",
             string.Create(CultureInfo.InvariantCulture, $"{Words.Analytes.IdOf(reading.Analyte)} in {Words.Units.IdOf(reading.Unit)} cannot be turned into {Words.Units.IdOf(unit)}."),
-            reading.Unit == ReportingUnit.MilligramsPerCubicDecimetre || unit == ReportingUnit.MilligramsPerCubicDecimetre
+            IsByVolume(reading.Unit) != IsByVolume(unit)
                 ? "By volume and by mass differ by the density of the ground sample. Ask the laboratory for the value by mass (mg/kg), or choose a guide that rates mg/dm3."
                 : "Ask the laboratory for the value in the guide's unit, or choose a guide that uses yours.");
     }
@@ -65,6 +71,17 @@ public static class ReadingConversion
         ReportingUnit.MilliequivalentsPer100Grams => MilligramsPerKilogramOfMilliequivalent(analyte),
         _ => null,
     };
+
+    // mg/dm3 for one of the unit; null where the unit is not a mass of the analyte in a volume of soil. A milliequivalent weighs the same in
+    // 100 g and in 100 cm3.
+    private static decimal? VolumeFactor(ReportingUnit unit, Analyte analyte) => unit switch
+    {
+        ReportingUnit.MilligramsPerCubicDecimetre => 1m,
+        ReportingUnit.MilliequivalentsPer100CubicCentimetres => MilligramsPerKilogramOfMilliequivalent(analyte),
+        _ => null,
+    };
+
+    private static bool IsByVolume(ReportingUnit unit) => unit is ReportingUnit.MilligramsPerCubicDecimetre or ReportingUnit.MilliequivalentsPer100CubicCentimetres;
 
     private static bool IsPerArea(ReportingUnit unit) => unit is ReportingUnit.PoundsPerAcre or ReportingUnit.KilogramsPerHectare;
 

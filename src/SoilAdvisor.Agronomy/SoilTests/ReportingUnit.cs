@@ -18,6 +18,9 @@ public enum ReportingUnit
     /// <summary>Milliequivalents per 100 g, the same number as cmol of charge per kg.</summary>
     MilliequivalentsPer100Grams,
 
+    /// <summary>Milliequivalents per 100 cm3 of soil: by volume, never the same as by mass.</summary>
+    MilliequivalentsPer100CubicCentimetres,
+
     /// <summary>Percent by mass.</summary>
     Percent,
 

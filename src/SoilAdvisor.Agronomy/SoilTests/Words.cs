@@ -37,7 +37,8 @@ public static class Words
     [
         (ReportingUnit.MilligramsPerKilogram, "mg/kg", ["ppm"]), (ReportingUnit.MilligramsPerCubicDecimetre, "mg/dm3", ["mg/L", "mg/dm³"]),
         (ReportingUnit.PoundsPerAcre, "lb/acre", ["lb/ac", "lbs/acre", "lbs/ac"]), (ReportingUnit.KilogramsPerHectare, "kg/ha", []),
-        (ReportingUnit.MilliequivalentsPer100Grams, "meq/100g", ["cmolc/kg", "meq/100 g"]), (ReportingUnit.Percent, "%", ["percent"]),
+        (ReportingUnit.MilliequivalentsPer100Grams, "meq/100g", ["cmolc/kg", "meq/100 g"]),
+        (ReportingUnit.MilliequivalentsPer100CubicCentimetres, "meq/100cm3", ["meq/100 cm3", "meq/100cc", "meq/100 cc"]), (ReportingUnit.Percent, "%", ["percent"]),
         (ReportingUnit.DecisiemensPerMetre, "dS/m", ["mmho/cm", "mS/cm"]), (ReportingUnit.PhUnits, "pH", []), (ReportingUnit.Index, "index", []),
     ]);
 

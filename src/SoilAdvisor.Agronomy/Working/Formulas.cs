@@ -1,5 +1,6 @@
 using SoilAdvisor.Agronomy.Acidity;
 using SoilAdvisor.Agronomy.Certainty;
+using SoilAdvisor.Agronomy.Cations;
 using SoilAdvisor.Agronomy.CoverCrops;
 using SoilAdvisor.Agronomy.Crops;
 using SoilAdvisor.Agronomy.Materials;
@@ -44,6 +45,20 @@ public static class Formulas
         LimeFormulas.AcidityAdamsEvans,
         LimeFormulas.AcidSaturationAdamsEvans,
         LimeFormulas.AdamsEvans,
+        CationFormulas.ChargeByMass,
+        CationFormulas.ChargeByAcre,
+        CationFormulas.ChargeByVolume,
+        CationFormulas.AcidityMooreSikora,
+        CationFormulas.AciditySmp,
+        CationFormulas.SumOfBases,
+        CationFormulas.SumOfBasesByVolume,
+        CationFormulas.Capacity,
+        CationFormulas.CapacityByVolume,
+        CationFormulas.SaturationOf,
+        CationFormulas.SaturationByVolume,
+        CationFormulas.CalciumToMagnesium,
+        CationFormulas.CalciumToMagnesiumByVolume,
+        CationFormulas.EffectiveCapacity,
         LimeFormulas.BetweenCells,
         LimeFormulas.ForDepth,
         LimeFormulas.AsStone,

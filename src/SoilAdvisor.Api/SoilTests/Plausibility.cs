@@ -11,7 +11,7 @@ internal static class Plausibility
 {
     private static readonly ReportingUnit[] Acidities = [ReportingUnit.PhUnits];
     private static readonly ReportingUnit[] Percents = [ReportingUnit.Percent];
-    private static readonly ReportingUnit[] Charges = [ReportingUnit.MilliequivalentsPer100Grams];
+    private static readonly ReportingUnit[] Charges = [ReportingUnit.MilliequivalentsPer100Grams, ReportingUnit.MilliequivalentsPer100CubicCentimetres];
     private static readonly ReportingUnit[] Conductivities = [ReportingUnit.DecisiemensPerMetre];
 
     private static readonly ReportingUnit[] Extracts =
@@ -20,7 +20,7 @@ internal static class Plausibility
         ReportingUnit.KilogramsPerHectare, ReportingUnit.Index,
     ];
 
-    private static readonly ReportingUnit[] Cations = [.. Extracts, ReportingUnit.MilliequivalentsPer100Grams];
+    private static readonly ReportingUnit[] Cations = [.. Extracts, ReportingUnit.MilliequivalentsPer100Grams, ReportingUnit.MilliequivalentsPer100CubicCentimetres];
 
     /// <summary>Units an analyte is reported in.</summary>
     public static ReportingUnit[] UnitsOf(Analyte analyte) => analyte switch
@@ -61,7 +61,7 @@ internal static class Plausibility
     private static decimal? MostOf(Analyte analyte, ReportingUnit unit) => unit switch
     {
         ReportingUnit.Percent => 100,
-        ReportingUnit.MilliequivalentsPer100Grams => 300,
+        ReportingUnit.MilliequivalentsPer100Grams or ReportingUnit.MilliequivalentsPer100CubicCentimetres => 300,
         ReportingUnit.DecisiemensPerMetre => 200,
         ReportingUnit.MilligramsPerKilogram or ReportingUnit.MilligramsPerCubicDecimetre => analyte is Analyte.Ca or Analyte.Mg ? 100_000 : 10_000,
         ReportingUnit.PoundsPerAcre or ReportingUnit.KilogramsPerHectare => analyte is Analyte.Ca or Analyte.Mg ? 200_000 : 20_000,

@@ -59,6 +59,7 @@ internal static class TableChecks
         new LimeCellsFitCheck(),
         new SpreadFitsCheck(),
         new SpreadOneRowCheck(),
+        new CationPartsCheck(),
     ];
 
     /// <summary>Every code that a problem can carry.</summary>

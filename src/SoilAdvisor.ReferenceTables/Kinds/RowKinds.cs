@@ -9,7 +9,15 @@ internal static class RowKinds
 {
     private static readonly IReadOnlyCollection<string> RateUnits = ["lb/acre", "kg/ha", "lb/1000-sq-ft"];
 
+    private static readonly IReadOnlyCollection<string> BufferWords = [.. Words.ProceduresOf(Analyte.BufferPh)!.Ids];
+
     private static readonly IReadOnlyCollection<string> NutrientWords = Enum.GetNames<PlantNutrient>();
+
+    /// <summary>The limits that the sum of cations asks for.</summary>
+    public static IReadOnlyList<string> CationLimitWords { get; } =
+    [
+        "highest-ph", "no-acidity-from-ph", "saline-saturated-paste", "saline-1-1", "saline-1-2", "low-calcium", "low-magnesium", "magnesium-to-calcium",
+    ];
 
     public static RowKind Ratings { get; } = Of("ratings", "guides/*", "ratings", Presence.Required,
         Word("analyte", Words.Analytes.Ids), OptionalWord("extractant", Words.Extractants.Ids), Word("detection", ["icp", "colorimetric", "any", "not-stated"]),
@@ -77,11 +85,26 @@ internal static class RowKinds
         OptionalWord("analyte", Words.Analytes.Ids), OptionalWord("extractant", Words.Extractants.Ids), Word("kind", SpreadWords.Kinds), Word("used_for", SpreadWords.Uses),
         Word("use_basis", ["cited", "ours"]), Word("measure", SpreadWords.Measures), OptionalNumber("value"), OptionalNumber("low"), OptionalNumber("high"), OptionalWord("unit", Words.Units.Ids));
 
+    public static RowKind CationWeights { get; } = Of("cation-weights", "cations", "weights", Presence.Required,
+        Key("id"), Text("title"), Word("unit", ["mg/kg", "lb/acre"]), Number("ca"), Number("mg"), Number("k"), Number("na"));
+
+    public static RowKind CationBuffers { get; } = Of("cation-buffers", "cations", "buffers", Presence.Required,
+        Word("buffer", BufferWords), Number("per_unit"), Number("start_ph"), Word("unit", ["meq/100g", "meq/100cm3"]));
+
+    public static RowKind CationLimits { get; } = Of("cation-limits", "cations", "limits", Presence.Required,
+        Word("limit", CationLimitWords), Text("meaning"), Number("value"), Text("unit"));
+
+    public static RowKind ReferenceSaturations { get; } = Of("reference-saturations", "cations", "reference-saturations", Presence.Optional,
+        Word("extractant", Words.Extractants.Ids), Word("cation", ["Ca", "Mg", "K"]), Number("low"), Number("high"), Word("unit", ["%"]));
+
+    public static RowKind RatioTrials { get; } = Of("ratio-trials", "cations", "ratio-trials", Presence.Required, Key("id"), Text("text"));
+
     /// <summary>All of them.</summary>
     public static IReadOnlyList<RowKind> All { get; } =
     [
         Ratings, Rates, Splits, RateParameters, Credits, Crops, CropValues, Aliases, Removals, TargetPhs, Materials, MaterialValues, Cautions,
         MaterialCautions, CoverCrops, CoverCropValues, LimeCells, LimeParameters, OrganicRules, Variability,
+        CationWeights, CationBuffers, CationLimits, ReferenceSaturations, RatioTrials,
     ];
 
     /// <summary>Categories of materials; <c>never_with</c> may name one of them or a material.</summary>
