@@ -29,8 +29,8 @@ internal static class InventedGuide
         ]));
 
     /// <summary>pH in water: below 6.0, 6.0 up to 6.5, from 6.5.</summary>
-    public static readonly Guide Acidity = Guide(new RatingScale(
-        Analyte.Ph, new ScaleMethod(null, ScaleDetection.Any, Procedure.PhWater11), ReportingUnit.PhUnits, null, [], null, null, null, null,
+    public static readonly Guide Acidity = Of(new RatingScale(
+        Analyte.Ph, new ScaleMethod(null, ScaleDetection.Any, Procedure.PhWater11), ReportingUnit.PhUnits, null,
         [Class("Low", Standing.Below, null, false, 6.0m, false), Class("Fair", Standing.Below, 6.0m, true, 6.5m, false), Class("Good", Standing.Target, 6.5m, true, null, false)]));
 
     public static SoilTest Test(params Reading[] readings) => new("s1", null, null, null, null, null, null, readings, []);
