@@ -3,7 +3,7 @@ using SoilAdvisor.Agronomy.SoilTests;
 namespace SoilAdvisor.Agronomy.Ratings;
 
 /// <summary>The one method that a scale was calibrated for.</summary>
-/// <param name="Extractant">Extractant; null for analytes that take none.</param>
+/// <param name="Extractant">Extractant; null for analytes that take none, and for nitrate, ammonium and chloride, which any usual solution takes out whole.</param>
 /// <param name="Detection">What the guide says of detection.</param>
 /// <param name="Procedure">Procedure; null where the guide prints none.</param>
 public readonly record struct ScaleMethod(Extractant? Extractant, ScaleDetection Detection, Procedure? Procedure)
@@ -11,7 +11,7 @@ public readonly record struct ScaleMethod(Extractant? Extractant, ScaleDetection
     /// <summary>Whether a reading by this method may be rated.</summary>
     /// <param name="method">Method of the reading.</param>
     public bool Covers(Method method) =>
-        method.Extractant == Extractant
+        (Extractant is null || method.Extractant == Extractant)
         && (Procedure is null || method.Procedure is null || method.Procedure == Procedure)
         && Detection switch
         {

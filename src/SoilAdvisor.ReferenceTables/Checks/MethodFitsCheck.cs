@@ -22,7 +22,7 @@ internal sealed class MethodFitsCheck : ITableCheck
         {
             return row["method"] is { } method
                 ? row.At("method", Code, $"{row["analyte"]} has no method \"{method}\": it is measured by an extractant.")
-                : row["extractant"] is null && analyte != Analyte.Acidity
+                : row["extractant"] is null && analyte is not (Analyte.Acidity or Analyte.NitrateN or Analyte.AmmoniumN or Analyte.Cl)
                     ? row.At("extractant", Code, $"The extractant is missing. {row["analyte"]} by one extractant is another number than by the next.")
                     : null;
         }
