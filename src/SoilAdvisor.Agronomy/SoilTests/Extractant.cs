@@ -27,6 +27,9 @@ public enum Extractant
     /// <summary>Ammonium nitrate (potassium and magnesium in the United Kingdom).</summary>
     AmmoniumNitrate,
 
+    /// <summary>Phosphoric acid (manganese in Ontario).</summary>
+    PhosphoricAcid,
+
     /// <summary>DTPA.</summary>
     Dtpa,
 

@@ -21,7 +21,7 @@ public static class Words
         (Extractant.ModifiedMorgan, "modified-morgan", ["modified morgan"]), (Extractant.Morgan, "morgan", []),
         (Extractant.BrayP1, "bray-p1", ["bray p1", "bray 1", "bray-1"]), (Extractant.Olsen, "olsen", []),
         (Extractant.AmmoniumAcetate, "ammonium-acetate", ["ammonium acetate"]),
-        (Extractant.AmmoniumNitrate, "ammonium-nitrate", ["ammonium nitrate"]), (Extractant.Dtpa, "dtpa", []),
+        (Extractant.AmmoniumNitrate, "ammonium-nitrate", ["ammonium nitrate"]), (Extractant.PhosphoricAcid, "phosphoric-acid", ["phosphoric acid"]), (Extractant.Dtpa, "dtpa", []),
         (Extractant.HotWater, "hot-water", ["hot water"]), (Extractant.Water, "water", []),
     ]);
 
