@@ -1,6 +1,4 @@
 using System.Globalization;
-using SoilAdvisor.Agronomy.Ratings;
-using SoilAdvisor.Agronomy.SoilTests;
 using SoilAdvisor.Agronomy.Working;
 
 namespace SoilAdvisor.PublishedChecks;
@@ -33,30 +31,10 @@ public sealed class RatingChecks
 
     private sealed record PrintedClass(string Class);
 
-    private sealed record RatingGiven(
-        string Guide,
-        string Analyte,
-        decimal[] Values,
-        string Unit,
-        string? Extractant = null,
-        string? Detection = null,
-        string? Method = null,
-        string? CropGroup = null,
-        string? Texture = null,
-        string? Subregion = null,
-        decimal? Cec = null)
+    private sealed record RatingGiven : PrintedReading
     {
-        public (SoilTest Test, Reading Reading) Test(decimal value)
-        {
-            var analyte = Words.Analytes.Read(Analyte).Value;
-            Detection? detection = Detection is null ? null : Words.Detections.Read(Detection).Value;
-            Procedure? procedure = Method is null ? null : Words.ProceduresOf(analyte)!.Read(Method).Value;
-            var method = Extractant is null ? Agronomy.SoilTests.Method.By(procedure) : Agronomy.SoilTests.Method.Extracted(Words.Extractants.Read(Extractant).Value, detection);
-            Reading[] others = Cec is { } cec ? [new Reading(Agronomy.SoilTests.Analyte.CationExchangeCapacity, Amount.Measured(cec), ReportingUnit.MilliequivalentsPer100Grams, Agronomy.SoilTests.Method.By(null), "published table")] : [];
-            var reading = new Reading(analyte, Amount.Measured(value), Words.Units.Read(Unit).Value, method, "published table");
-            return (new SoilTest("published", null, null, null, null, null, null, [reading, .. others], []), reading);
-        }
+        public required string Guide { get; init; }
 
-        public RatingContext Context() => new(CropGroup, Texture is null ? null : Words.SoilGroups.Read(Texture).Value, Subregion);
+        public required decimal[] Values { get; init; }
     }
 }
