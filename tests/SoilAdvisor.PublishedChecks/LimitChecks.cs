@@ -81,7 +81,7 @@ public sealed class LimitChecks(ITestOutputHelper output)
     /// <summary>The limits between two neighboring classes of a scale that no typed row touches from one side, or exactly where the scale is continuous.</summary>
     private static IEnumerable<string> Untyped(RatingScale scale)
     {
-        var rows = Rated.Value.Where(r => r.Answer.IsGiven && ReferenceEquals(r.Answer.Value.Scale, scale)).ToList();
+        var rows = Rated.Value.Where(r => r.Answer.IsGiven && ReferenceEquals(r.Answer.Value.Scale, scale) && IsAsPrinted(r.Row.Value)).ToList();
         for (var i = 0; i + 1 < scale.Classes.Count; i++)
         {
             var below = rows.Where(r => r.Answer.Value.ClassIndex == i).ToList();
@@ -95,6 +95,8 @@ public sealed class LimitChecks(ITestOutputHelper output)
                     $"{Words.Analytes.IdOf(scale.Analyte)} by {scale.Method} in {Words.Units.IdOf(scale.Unit)}{(scale.CropGroup is { } crop ? $", {crop}" : "")}{(scale.Subregion is { } place ? $", {place}" : "")}{(scale.SoilGroups.Count > 0 ? $", {string.Join(" ", scale.SoilGroups)}" : "")}: between {scale.Classes[i].Name} and {scale.Classes[i + 1].Name}{(isTyped ? ", exactly at the limit" : "")}");
             }
         }
+
+        bool IsAsPrinted(decimal value) => scale.PrintedDecimals is not { } decimals || decimal.Round(value, decimals) == value;
 
         bool IsNeighbor(RatedLimit lower, RatedLimit upper) =>
             lower.Answer.Value.Cec == upper.Answer.Value.Cec && upper.Row.Value - lower.Row.Value <= Step(upper.Row.Value);

@@ -1,5 +1,6 @@
 using SoilAdvisor.Agronomy.Ratings;
 using SoilAdvisor.Agronomy.SoilTests;
+using UnitsNet;
 
 namespace SoilAdvisor.PublishedChecks;
 
@@ -28,6 +29,14 @@ internal record PrintedReading
     /// <summary>pH of the sample in water.</summary>
     public decimal? Ph { get; init; }
 
+    /// <summary>Phosphorus of the sample in the same extract and unit, where limits of another nutrient hang on it.</summary>
+    public decimal? Phosphorus { get; init; }
+
+    public string? Timing { get; init; }
+
+    /// <summary>Lower end of the sampled layer, in; the layer begins at the surface.</summary>
+    public double? DepthTo { get; init; }
+
     public (SoilTest Test, Reading Reading) Test(decimal value)
     {
         var analyte = Words.Analytes.Read(Analyte).Value;
@@ -43,7 +52,13 @@ internal record PrintedReading
             readings.Add(new Reading(Agronomy.SoilTests.Analyte.Ph, Amount.Measured(ph), ReportingUnit.PhUnits, Agronomy.SoilTests.Method.By(Procedure.PhWater11), "published table"));
         }
 
-        return (new SoilTest("published", null, null, null, null, null, null, readings, []), reading);
+        if (Phosphorus is { } phosphorus)
+        {
+            readings.Add(reading with { Analyte = Agronomy.SoilTests.Analyte.P, Amount = Amount.Measured(phosphorus) });
+        }
+
+        var depth = DepthTo is { } inches ? new SampleDepth(Length.Zero, Length.FromInches(inches)) : null;
+        return (new SoilTest("published", null, null, depth, null, null, null, readings, []) { Timing = Timing is null ? null : Words.Timings.Read(Timing).Value }, reading);
     }
 
     public RatingContext Context() => new() { CropGroup = CropGroup, SoilGroup = Texture is null ? null : Words.SoilGroups.Read(Texture).Value, Subregion = Subregion };
