@@ -24,6 +24,24 @@ public sealed record Guide(
     string? Notes,
     IReadOnlyList<RatingScale> Scales)
 {
+    /// <summary>Indices that it computes from several readings, with their own classes; empty for most guides.</summary>
+    public IReadOnlyList<GuideIndex> Indices { get; init; } = [];
+
+    /// <summary>Limits of law that it prints beside its classes; empty for most guides.</summary>
+    public IReadOnlyList<GuideCeiling> Ceilings { get; init; } = [];
+
+    /// <summary>Rates every index that the soil test means to be read by.</summary>
+    /// <param name="test">The soil test.</param>
+    /// <param name="context">Crop and place.</param>
+    /// <param name="working">Receives the formula and the look-up; null for none.</param>
+    /// <returns>Each such index that has classes, with its rating or why there is none.</returns>
+    public IReadOnlyList<(GuideIndex Index, Answer<Rating> Answer)> RateIndices(SoilTest test, RatingContext context, WorkingSheet? working = null) =>
+        [.. Indices.Where(i => i.Scales.Count > 0 && i.IsReported(test)).Select(i => (i, i.Rate(this, test, context, working)))];
+
+    /// <summary>The soil test held against the limits of law, apart from every class. A limit on something that was not measured so is left out.</summary>
+    /// <param name="test">The soil test.</param>
+    public IReadOnlyList<CeilingFinding> CeilingsFor(SoilTest test) => [.. Ceilings.Select(c => CeilingCheck.Of(this, c, test)).OfType<CeilingFinding>()];
+
     /// <summary>Rates one reading.</summary>
     /// <param name="test">The soil test it belongs to: texture, exchange capacity and the laboratory's lb/acre factor come from it.</param>
     /// <param name="reading">The reading.</param>

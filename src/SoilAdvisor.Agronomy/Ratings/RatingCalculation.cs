@@ -4,27 +4,31 @@ using SoilAdvisor.Agronomy.Working;
 
 namespace SoilAdvisor.Agronomy.Ratings;
 
-/// <summary>From a reading to a class of one scale: unit, printed precision, limits. The one kernel.</summary>
+/// <summary>From a reading to a class of one scale: unit, printed precision, limits. The comparison itself is <see cref="ClassLimits"/>.</summary>
 internal static class RatingCalculation
 {
-    public static Answer<Rating> Rate(Guide guide, RatingScale scale, SoilTest test, Reading reading, WorkingSheet? working)
+    private static readonly Assumption ExtractableLead = new(
+        "extractable-lead",
+        "This is extractable lead: a screen, and no measure of the lead in the soil. Ask the laboratory for total lead, and read only that on your health authority's table.",
+        Citation.CommonPractice);
+
+    public static Answer<Rating> Rate(Guide guide, RatingScale scale, SoilTest test, Reading reading, WorkingSheet? working) =>
+        ReadingConversion.To(reading, scale.Unit, test.PoundsPerAcreFactor).Then(converted => Rate(guide, scale, test, reading, converted, working));
+
+    /// <summary>Rates an amount that is already in the scale's unit: a converted reading, or the value of the guide's index.</summary>
+    public static Answer<Rating> Rate(Guide guide, RatingScale scale, SoilTest test, Reading reading, ConvertedReading converted, WorkingSheet? working)
     {
         var cec = scale.NeedsCec ? RatingScale.CecOf(test) : null;
-        if (!ReadingConversion.To(reading, scale.Unit, test.PoundsPerAcreFactor).TryGet(out var converted, out var reason))
-        {
-            return Answer<Rating>.Refused(reason);
-        }
-
         var index = ClassOf(scale, converted.Amount, cec);
         if (index < 0)
         {
             return Answer<Rating>.Refused(
                 "outside-reference-range",
-                $"{Words.Analytes.IdOf(reading.Analyte)} {reading.Amount} {Words.Units.IdOf(reading.Unit)} lies outside the reference range of {guide.Id}, which is not a rating.",
+                $"{scale.Index ?? Words.Analytes.IdOf(reading.Analyte)} {converted.Amount} {Words.Units.IdOf(scale.Unit)} lies outside the reference range of {guide.Id}, which is not a rating.",
                 "Take it as information; ask your adviser before acting on it.");
         }
 
-        var rating = new Rating(guide.Id, reading, converted.Amount, scale, index, cec, Assumptions(guide, scale, reading, converted, index, cec));
+        var rating = new Rating(guide.Id, reading, converted.Amount, scale, index, cec, Assumptions(guide, scale, test, reading, converted, index, cec));
         if (working is not null)
         {
             Write(working, test, rating, converted);
@@ -37,12 +41,22 @@ internal static class RatingCalculation
     private static int ClassOf(RatingScale scale, Amount amount, decimal? cec) =>
         amount.Kind == AmountKind.Below ? (scale.Classes[0].Lower is null or 0 ? 0 : scale.IndexOf(0, cec)) : scale.IndexOf(amount.Number, cec);
 
-    private static IReadOnlyList<Assumption> Assumptions(Guide guide, RatingScale scale, Reading reading, ConvertedReading converted, int index, decimal? cec)
+    private static IReadOnlyList<Assumption> Assumptions(Guide guide, RatingScale scale, SoilTest test, Reading reading, ConvertedReading converted, int index, decimal? cec)
     {
         List<Assumption>? found = null;
         if (converted.Assumptions.Count > 0)
         {
             (found ??= []).AddRange(converted.Assumptions);
+        }
+
+        if (CalcareousSoil.Warning(test, reading) is { } calcareous)
+        {
+            (found ??= []).Add(calcareous);
+        }
+
+        if (reading.Analyte == Analyte.Pb)
+        {
+            (found ??= []).Add(ExtractableLead);
         }
 
         if (scale.Method.Detection == ScaleDetection.NotStated && reading.Analyte == Analyte.P && reading.Method.Extractant is not null)
@@ -77,7 +91,7 @@ internal static class RatingCalculation
 
     private static void Write(WorkingSheet working, SoilTest test, Rating rating, ConvertedReading converted)
     {
-        var symbol = Words.Analytes.IdOf(rating.Analyte);
+        var symbol = rating.Scale.Index ?? Words.Analytes.IdOf(rating.Analyte);
         var unit = Words.Units.IdOf(rating.Scale.Unit);
         if (converted.Factor != 1m)
         {
@@ -95,7 +109,7 @@ internal static class RatingCalculation
             $"{symbol} read on the scale of {rating.Guide}",
             Limits(rating, symbol, unit),
             [
-                new WorkingInput(symbol, "soil test", null, rating.Amount.ToString(), unit, converted.Factor == 1m ? Origin.Given(rating.Reading.Where) : Origin.Line(working.LastLine)),
+                new WorkingInput(symbol, "soil test", null, rating.Amount.ToString(), unit, converted.Factor == 1m && rating.Scale.Index is null ? Origin.Given(rating.Reading.Where) : Origin.Line(working.LastLine)),
                 .. rating.Scale.Conditions.Select(c => Deciding(c, test, rating.Scale)),
             ],
             rating.Class.Name,

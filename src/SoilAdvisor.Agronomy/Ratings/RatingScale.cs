@@ -11,6 +11,8 @@ public sealed class RatingScale
     // Laboratories print 12 in as 30 cm; half an inch tells no layer of a guide from the next.
     private const double SameDepthInches = 0.5;
 
+    private readonly ClassLimits limits;
+
     /// <summary>Makes a scale.</summary>
     /// <param name="analyte">What is rated.</param>
     /// <param name="method">The method it was calibrated for.</param>
@@ -21,6 +23,7 @@ public sealed class RatingScale
     {
         (Analyte, Method, Unit, PrintedDecimals) = (analyte, method, unit, printedDecimals);
         Classes = classes.Count > 0 ? classes : throw new ArgumentException("A scale needs a class.", nameof(classes));
+        limits = new ClassLimits(classes, printedDecimals);
     }
 
     /// <summary>What is rated.</summary>
@@ -71,22 +74,18 @@ public sealed class RatingScale
         && (!NeedsCec || CecOf(test) is not null)
         && Conditions.All(c => c.IsMetBy(test, this));
 
-    /// <summary>Index of the class that holds a value; -1 when a reference range leaves it out.</summary>
+    /// <summary>The guide's index whose values these classes rate; null for a reading.</summary>
+    public string? Index { get; init; }
+
+    /// <summary>Index of the class that holds a value; -1 when a reference range leaves it out. Every rating goes through here.</summary>
     /// <param name="value">Value in the scale's unit.</param>
     /// <param name="cec">Exchange capacity, meq/100 g; needed when <see cref="NeedsCec"/>.</param>
-    public int IndexOf(decimal value, decimal? cec)
-    {
-        var looked = PrintedDecimals is { } decimals ? Math.Round(value, decimals, MidpointRounding.AwayFromZero) : value;
-        for (var i = 0; i < Classes.Count; i++)
-        {
-            if (Holds(Classes[i], looked, cec ?? 0))
-            {
-                return i;
-            }
-        }
+    public int IndexOf(ScaleValue value, ScaleValue cec) => limits.IndexOf(value.Number, cec.Number);
 
-        return -1;
-    }
+    /// <summary>The same for printed numbers.</summary>
+    /// <param name="value">Value in the scale's unit.</param>
+    /// <param name="cec">Exchange capacity, meq/100 g; needed when <see cref="NeedsCec"/>.</param>
+    public int IndexOf(decimal value, decimal? cec) => IndexOf(ScaleValue.From(value), ScaleValue.From(cec ?? 0));
 
     /// <summary>Lower limit of a class for an exchange capacity; null for open below.</summary>
     /// <param name="index">Index of the class.</param>
@@ -108,11 +107,4 @@ public sealed class RatingScale
         || (test.Depth is { } sampled
             && Math.Abs(sampled.From.Inches - Depth.From.Inches) <= SameDepthInches
             && Math.Abs(sampled.To.Inches - Depth.To.Inches) <= SameDepthInches);
-
-    // The first class of a scale is open below even where a 0 is printed: nothing lies under zero.
-    private bool Holds(RatingClass candidate, decimal value, decimal cec) =>
-        (candidate.Lower is not { } lower || IsPrintedZero(candidate) || (candidate.LowerIncluded ? value >= lower + (candidate.LowerPerCec * cec) : value > lower + (candidate.LowerPerCec * cec)))
-        && (candidate.Upper is not { } upper || (candidate.UpperIncluded ? value <= upper + (candidate.UpperPerCec * cec) : value < upper + (candidate.UpperPerCec * cec)));
-
-    private bool IsPrintedZero(RatingClass candidate) => ReferenceEquals(candidate, Classes[0]) && candidate.Lower == 0 && candidate.LowerPerCec == 0;
 }

@@ -51,8 +51,7 @@ public sealed record ScaleCondition(Analyte Analyte, decimal? From, bool FromInc
 
     private bool IsMeasuredAsAsked(Method method, RatingScale scale) => Analyte switch
     {
-        // Calcium chloride and potassium chloride read lower than water; a laboratory that names no procedure is taken at its word.
-        Analyte.Ph => method.Procedure is null or Procedure.PhWater11 or Procedure.PhWater12,
+        Analyte.Ph => PhInWater.Is(method),
         _ => Words.ProceduresOf(Analyte) is not null || Analyte == Analyte.Acidity || method.Extractant == scale.Method.Extractant,
     };
 

@@ -11,6 +11,11 @@ internal static class WhyNotRated
     {
         var analyte = Words.Analytes.IdOf(reading.Analyte);
         var scales = guide.Scales.Where(s => s.Analyte == reading.Analyte).ToList();
+        if (scales.Count == 0 && reading.Analyte == Analyte.Pb)
+        {
+            return new("extractable-lead", $"The guide {guide.Id} has no range for lead, and extractable lead is no measure of the lead in the soil.", "Ask the laboratory for total lead, and read only that on your health authority's table.");
+        }
+
         if (scales.Count == 0)
         {
             return new("analyte-not-covered", $"The guide {guide.Id} has no limits for {analyte}.", "Choose a guide that rates it, or leave it unrated.");
@@ -22,13 +27,16 @@ internal static class WhyNotRated
                 "method-not-covered",
                 $"The guide {guide.Id} rates {analyte} by {string.Join(" or ", scales.Select(s => s.Method.ToString()).Distinct())}; this reading is {Describe(reading.Method)}.",
                 "Choose a guide that covers this method, or ask the laboratory which it used. Numbers from different methods are different tests.")
-            : new(
-                "context-not-covered",
-                $"The guide {guide.Id} ties its limits for {analyte} to more than the value, and none of them applies here.",
-                $"Give {string.Join(" and ", Needs(covering, test, context).Distinct())}.");
+            : For(guide, covering, analyte, test, context);
     }
 
-    private static IEnumerable<string> Needs(List<RatingScale> scales, SoilTest test, RatingContext context)
+    /// <summary>The same for scales whose method is no question, such as those of an index.</summary>
+    public static Refusal For(Guide guide, IReadOnlyList<RatingScale> scales, string rated, SoilTest test, RatingContext context) => new(
+        "context-not-covered",
+        $"The guide {guide.Id} ties its limits for {rated} to more than the value, and none of them applies here.",
+        $"Give {string.Join(" and ", Needs(scales, test, context).Distinct())}.");
+
+    private static IEnumerable<string> Needs(IReadOnlyList<RatingScale> scales, SoilTest test, RatingContext context)
     {
         var slopes = scales.Where(s => s.NeedsCec && RatingScale.CecOf(test) is null).ToList();
         if (slopes.Count > 0)

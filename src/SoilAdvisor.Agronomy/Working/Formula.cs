@@ -74,7 +74,7 @@ public sealed class Formula<TIn, TOut> : IFormula
     }
 
     /// <inheritdoc/>
-    public Answer<double> Calculate(IReadOnlyDictionary<string, double> inputs, WorkingSheet? working = null)
+    public Answer<double> Calculate(IReadOnlyDictionary<string, double> inputs, WorkingSheet? working = null, IReadOnlyList<Origin>? from = null)
     {
         var faults = Faults(inputs).ToList();
         if (faults.Count > 0)
@@ -104,8 +104,7 @@ public sealed class Formula<TIn, TOut> : IFormula
 
         if (working is not null)
         {
-            var origins = new Origin[Inputs.Count];
-            Array.Fill(origins, Origin.Given("your input"));
+            Origin[] origins = from is null ? [.. Inputs.Select(_ => Origin.Given("your input"))] : [.. from];
             working.Line(this, x, result, origins);
         }
 

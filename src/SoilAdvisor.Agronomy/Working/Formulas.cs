@@ -6,6 +6,7 @@ using SoilAdvisor.Agronomy.Crops;
 using SoilAdvisor.Agronomy.Materials;
 using SoilAdvisor.Agronomy.Plans;
 using SoilAdvisor.Agronomy.Quantities;
+using SoilAdvisor.Agronomy.Ratings;
 
 namespace SoilAdvisor.Agronomy.Working;
 
@@ -26,6 +27,14 @@ public static class Formulas
         AreaFormulas.ConcentrationToMassPerArea,
         OxideConversions.PhosphorusToPhosphate,
         OxideConversions.PotassiumToPotash,
+        IndexFormulas.PhosphorusSaturationRatio,
+        IndexFormulas.PhosphorusToAluminium,
+        IndexFormulas.OxalatePhosphorusSaturation,
+        IndexFormulas.ManganeseActivityNewJersey,
+        IndexFormulas.ManganeseAvailabilitySensitiveCrops,
+        IndexFormulas.ManganeseAvailabilityOtherCrops,
+        IndexFormulas.ZincOntario,
+        IndexFormulas.ManganeseOntario,
         NeedFormulas.Removal,
         NeedFormulas.RemovalByBushel,
         NeedFormulas.SeasonRemoval,

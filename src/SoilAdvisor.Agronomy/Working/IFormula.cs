@@ -30,5 +30,6 @@ public interface IFormula
     /// </summary>
     /// <param name="inputs">Number by symbol.</param>
     /// <param name="working">Receives the line; null for none.</param>
-    Answer<double> Calculate(IReadOnlyDictionary<string, double> inputs, WorkingSheet? working = null);
+    /// <param name="from">Where each input comes from, in the order of the symbols; null for the user's own numbers.</param>
+    Answer<double> Calculate(IReadOnlyDictionary<string, double> inputs, WorkingSheet? working = null, IReadOnlyList<Origin>? from = null);
 }

@@ -25,6 +25,8 @@ internal static class TableChecks
         new SurroundingBlankCheck(),
         new RangeOrderedCheck(),
         new ValuePresentCheck(),
+        new RatedKnownCheck(),
+        new IndexInputsCheck(),
         new ScaleConditionsCheck(),
         new ScaleUniformCheck(),
         new ScaleAscendingCheck(),

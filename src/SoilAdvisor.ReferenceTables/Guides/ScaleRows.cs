@@ -11,6 +11,9 @@ internal sealed record ScaleRows(IReadOnlyList<TableRow> Rows)
 
     public TableRow First => Rows[0];
 
+    /// <summary>What is rated: an analyte, or the id of an index of the same guide.</summary>
+    public string Rated => First.Needed("analyte");
+
     public bool IsInformation => Rows.All(r => r["standing"] == "information");
 
     /// <summary>Decimals to which a value is rounded before it is looked up; null for none.</summary>

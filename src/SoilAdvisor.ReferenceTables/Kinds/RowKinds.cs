@@ -13,6 +13,8 @@ internal static class RowKinds
 
     private static readonly IReadOnlyCollection<string> NutrientWords = Enum.GetNames<PlantNutrient>();
 
+    private static readonly IReadOnlyCollection<string> DetectionWords = ["icp", "colorimetric", "any", "not-stated"];
+
     /// <summary>The limits that the sum of cations asks for.</summary>
     public static IReadOnlyList<string> CationLimitWords { get; } =
     [
@@ -20,11 +22,19 @@ internal static class RowKinds
     ];
 
     public static RowKind Ratings { get; } = Of("ratings", "guides/*", "ratings", Presence.Required,
-        Word("analyte", Words.Analytes.Ids), OptionalWord("extractant", Words.Extractants.Ids), Word("detection", ["icp", "colorimetric", "any", "not-stated"]),
+        Text("analyte"), OptionalWord("extractant", Words.Extractants.Ids), Word("detection", DetectionWords),
         OptionalText("method"), Word("unit", Words.Units.Ids), OptionalText("crop_group"), OptionalText("soil_group"), OptionalText("subregion"),
         OptionalText("conditions"), OptionalWord("timing", Words.Timings.Ids), OptionalNumber("depth_from"), OptionalNumber("depth_to"), Text("class"), Word("standing", ["below", "target", "above", "stop", "information"]),
         Word("standing_basis", ["cited", "ours"]), new KindColumn("printed_decimals", Integer, true, null),
         OptionalNumber("lower"), Flag("lower_included"), OptionalNumber("upper"), Flag("upper_included"), OptionalNumber("lower_per_cec"), OptionalNumber("upper_per_cec"));
+
+    public static RowKind Indices { get; } = Of("indices", "guides/*", "indices", Presence.Optional,
+        Key("index"), Word("about", Words.Analytes.Ids), Key("formula"), Text("symbol"), Word("analyte", Words.Analytes.Ids),
+        OptionalWord("extractant", Words.Extractants.Ids), Word("detection", DetectionWords), Word("unit", Words.Units.Ids));
+
+    public static RowKind Ceilings { get; } = Of("ceilings", "guides/*", "ceilings", Presence.Optional,
+        Text("analyte"), OptionalWord("extractant", Words.Extractants.Ids), Word("detection", DetectionWords), Word("unit", Words.Units.Ids),
+        Number("limit"), Flag("limit_included"), Text("jurisdiction"), Text("what_it_asks"), OptionalText("condition"));
 
     public static RowKind Rates { get; } = Of("rates", "rate-tables/*", "rates", Presence.Optional,
         Key("crop"), Word("nutrient", NutrientWords), Text("class"), Number("low"), OptionalNumber("high"), Word("unit", RateUnits), OptionalText("soil_group"), OptionalText("condition"));
@@ -102,7 +112,7 @@ internal static class RowKinds
     /// <summary>All of them.</summary>
     public static IReadOnlyList<RowKind> All { get; } =
     [
-        Ratings, Rates, Splits, RateParameters, Credits, Crops, CropValues, Aliases, Removals, TargetPhs, Materials, MaterialValues, Cautions,
+        Ratings, Indices, Ceilings, Rates, Splits, RateParameters, Credits, Crops, CropValues, Aliases, Removals, TargetPhs, Materials, MaterialValues, Cautions,
         MaterialCautions, CoverCrops, CoverCropValues, LimeCells, LimeParameters, OrganicRules, Variability,
         CationWeights, CationBuffers, CationLimits, ReferenceSaturations, RatioTrials,
     ];

@@ -1,0 +1,4 @@
+namespace SoilAdvisor.Agronomy.Ratings;
+
+/// <summary>Manganese index of Ontario, from phosphoric-acid manganese by volume and pH.</summary>
+public readonly struct OntarioManganeseIndex : ISoilIndex;
