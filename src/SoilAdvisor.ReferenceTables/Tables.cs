@@ -7,6 +7,7 @@ using SoilAdvisor.Agronomy.Certification;
 using SoilAdvisor.Agronomy.CoverCrops;
 using SoilAdvisor.Agronomy.Crops;
 using SoilAdvisor.Agronomy.Materials;
+using SoilAdvisor.Agronomy.MethodConversions;
 using SoilAdvisor.Agronomy.Ratings;
 using SoilAdvisor.Agronomy.Working;
 using SoilAdvisor.ReferenceTables.Acidity;
@@ -19,6 +20,7 @@ using SoilAdvisor.ReferenceTables.Crops;
 using SoilAdvisor.ReferenceTables.Guides;
 using SoilAdvisor.ReferenceTables.Kinds;
 using SoilAdvisor.ReferenceTables.Materials;
+using SoilAdvisor.ReferenceTables.MethodConversions;
 using SoilAdvisor.ReferenceTables.Reading;
 
 namespace SoilAdvisor.ReferenceTables;
@@ -48,6 +50,7 @@ public sealed class Tables
         Materials = ById(MaterialBuilding.Build(folder, Cautions), m => m.Id);
         CoverCrops = ById(CoverCropBuilding.Build(folder), c => c.Id);
         LimeMethods = ById(folder.LimeMethods.Select(d => LimeMethodBuilding.Build(d, folder)), m => m.Id);
+        MethodConversions = ById(MethodConversionBuilding.Build(folder), c => c.Id);
         Cations = CationBuilding.Build(folder);
         OrganicRules = ById(OrganicRuleBuilding.Build(folder), r => r.Id);
         Variability = VariabilityBuilding.Build(folder);
@@ -82,6 +85,9 @@ public sealed class Tables
 
     /// <summary>Lime methods by id.</summary>
     public IReadOnlyDictionary<string, LimeMethod> LimeMethods { get; }
+
+    /// <summary>Conversions between methods, and warnings against them, by id.</summary>
+    public IReadOnlyDictionary<string, MethodConversion> MethodConversions { get; }
 
     /// <summary>Published rules for the sum of cations.</summary>
     public CationRules Cations { get; }
@@ -151,6 +157,10 @@ public sealed class Tables
     /// <summary>A lime method by its id.</summary>
     /// <param name="id">Id.</param>
     public Answer<LimeMethod> LimeMethod(string id) => Find(LimeMethods, "lime-method", id);
+
+    /// <summary>A conversion between methods by its id.</summary>
+    /// <param name="id">Id.</param>
+    public Answer<MethodConversion> MethodConversion(string id) => Find(MethodConversions, "method-conversion", id);
 
     private static (TableFolder Folder, IReadOnlyList<TableProblem> Problems) Examine(IReadOnlyList<TableText> texts)
     {

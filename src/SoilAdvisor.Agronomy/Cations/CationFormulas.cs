@@ -41,6 +41,21 @@ public static class CationFormulas
         VolumeConcentration.FromMilligramsPerCubicDecimetre,
         NoVolumeExample);
 
+    /// <summary>From a charge back to mg/kg.</summary>
+    public static Formula<(Charge<PerMass> Charge, SoilConcentration Weight), SoilConcentration> ContentOfCharge { get; } = new(
+        "cation-content-of-charge",
+        "Cation in mg/kg from its charge",
+        "c = q × w",
+        Citation.AtomicMasses,
+        [
+            new(Of("q", "charge of the cation", PerMass.Unit), x => x.Charge.Milliequivalents),
+            new(new Symbol("w", $"that cation in 1 {PerMass.Unit}", "mg/kg", 1), x => x.Weight.MilligramsPerKilogram),
+        ],
+        new(new Symbol("c", "cation", "mg/kg"), y => y.MilligramsPerKilogram),
+        v => (Mass(v[0]), SoilConcentration.FromMilligramsPerKilogram(v[1])),
+        x => SoilConcentration.FromMilligramsPerKilogram(x.Charge.Milliequivalents * x.Weight.MilligramsPerKilogram),
+        "The other way round of a published division; no publication that was read works it.");
+
     /// <summary>Acidity by the Moore-Sikora buffer. A buffer at or above its start shows none.</summary>
     public static Formula<(Coefficient PerUnit, BufferPh<MooreSikoraBuffer> Start, BufferPh<MooreSikoraBuffer> Buffer), BufferAcidity<MooreSikoraBuffer>> AcidityMooreSikora { get; } =
         OfBuffer<MooreSikoraBuffer, PerMass>("acidity-moore-sikora", "Acidity by the Moore-Sikora buffer", "Moore-Sikora buffer pH", Clemson, null);

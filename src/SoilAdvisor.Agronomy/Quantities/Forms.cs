@@ -90,3 +90,45 @@ public readonly struct CalciumCarbonate : IBalancedForm
     /// <inheritdoc/>
     public static Nutrient Nutrient => Nutrient.CalciumCarbonate;
 }
+
+/// <summary>Magnesia, MgO.</summary>
+public readonly struct MgO : IForm
+{
+    /// <inheritdoc/>
+    public static string Symbol => "MgO";
+}
+
+/// <summary>Burnt lime as an oxide, CaO.</summary>
+public readonly struct CaO : IForm
+{
+    /// <inheritdoc/>
+    public static string Symbol => "CaO";
+}
+
+/// <summary>Nitrate, NO3, counted whole.</summary>
+public readonly struct Nitrate : IForm
+{
+    /// <inheritdoc/>
+    public static string Symbol => "NO3";
+}
+
+/// <summary>Nitrogen of nitrate, NO3-N: what guides count.</summary>
+public readonly struct NitrateNitrogen : IForm
+{
+    /// <inheritdoc/>
+    public static string Symbol => "NO3-N";
+}
+
+/// <summary>Sulfate, SO4, counted whole.</summary>
+public readonly struct Sulfate : IForm
+{
+    /// <inheritdoc/>
+    public static string Symbol => "SO4";
+}
+
+/// <summary>Sulfur of sulfate, SO4-S: what guides count.</summary>
+public readonly struct SulfateSulfur : IForm
+{
+    /// <inheritdoc/>
+    public static string Symbol => "SO4-S";
+}

@@ -4,6 +4,7 @@ using SoilAdvisor.Agronomy.Cations;
 using SoilAdvisor.Agronomy.CoverCrops;
 using SoilAdvisor.Agronomy.Crops;
 using SoilAdvisor.Agronomy.Materials;
+using SoilAdvisor.Agronomy.MethodConversions;
 using SoilAdvisor.Agronomy.Plans;
 using SoilAdvisor.Agronomy.Quantities;
 using SoilAdvisor.Agronomy.Ratings;
@@ -25,6 +26,11 @@ public static class Formulas
         CertaintyFormulas.PooledPh,
         CertaintyFormulas.PooledPhSpread,
         AreaFormulas.ConcentrationToMassPerArea,
+        AreaFormulas.ConcentrationToMassPerHectare,
+        AreaFormulas.VolumeToMass,
+        AreaFormulas.ConductivityInMicrosiemens,
+        MethodConversionFormulas.Extracted,
+        MethodConversionFormulas.OfPh,
         OxideConversions.PhosphorusToPhosphate,
         OxideConversions.PotassiumToPotash,
         IndexFormulas.PhosphorusSaturationRatio,
@@ -35,6 +41,11 @@ public static class Formulas
         IndexFormulas.ManganeseAvailabilityOtherCrops,
         IndexFormulas.ZincOntario,
         IndexFormulas.ManganeseOntario,
+        OxideConversions.MagnesiumToMagnesia,
+        OxideConversions.CalciumToOxide,
+        OxideConversions.CalciumToCarbonate,
+        OxideConversions.NitrateToNitrateNitrogen,
+        OxideConversions.SulfateToSulfur,
         NeedFormulas.Removal,
         NeedFormulas.RemovalByBushel,
         NeedFormulas.SeasonRemoval,
@@ -57,6 +68,7 @@ public static class Formulas
         CationFormulas.ChargeByMass,
         CationFormulas.ChargeByAcre,
         CationFormulas.ChargeByVolume,
+        CationFormulas.ContentOfCharge,
         CationFormulas.AcidityMooreSikora,
         CationFormulas.AciditySmp,
         CationFormulas.SumOfBases,

@@ -62,6 +62,7 @@ internal static class TableChecks
         new SpreadFitsCheck(),
         new SpreadOneRowCheck(),
         new CationPartsCheck(),
+        new ConversionPartsCheck(),
     ];
 
     /// <summary>Every code that a problem can carry.</summary>

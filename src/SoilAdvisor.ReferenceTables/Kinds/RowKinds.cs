@@ -9,6 +9,8 @@ internal static class RowKinds
 {
     private static readonly IReadOnlyCollection<string> RateUnits = ["lb/acre", "kg/ha", "lb/1000-sq-ft"];
 
+    private static readonly IReadOnlyCollection<string> ConversionDetections = ["icp", "colorimetric", "any"];
+
     private static readonly IReadOnlyCollection<string> BufferWords = [.. Words.ProceduresOf(Analyte.BufferPh)!.Ids];
 
     private static readonly IReadOnlyCollection<string> NutrientWords = Enum.GetNames<PlantNutrient>();
@@ -109,12 +111,17 @@ internal static class RowKinds
 
     public static RowKind RatioTrials { get; } = Of("ratio-trials", "cations", "ratio-trials", Presence.Required, Key("id"), Text("text"));
 
+    public static RowKind MethodConversions { get; } = Of("method-conversions", "method-conversions", "conversions", Presence.Optional,
+        Key("id"), Word("analyte", Words.Analytes.Ids), Text("from"), Word("from_detection", ConversionDetections), Text("to"), Word("to_detection", ConversionDetections), Word("verdict", ["convert", "refuse"]),
+        OptionalNumber("slope"), OptionalNumber("intercept"), OptionalWord("unit", ["mg/kg", "pH"]), OptionalNumber("lower"), OptionalNumber("upper"), OptionalNumber("r_squared"),
+        OptionalNumber("error"), OptionalWord("error_basis", ["cited", "ours"]), OptionalNumber("highest_ph"), Text("sample_set"), Text("validity"), OptionalText("reason"), OptionalText("disagreement"));
+
     /// <summary>All of them.</summary>
     public static IReadOnlyList<RowKind> All { get; } =
     [
         Ratings, Indices, Ceilings, Rates, Splits, RateParameters, Credits, Crops, CropValues, Aliases, Removals, TargetPhs, Materials, MaterialValues, Cautions,
         MaterialCautions, CoverCrops, CoverCropValues, LimeCells, LimeParameters, OrganicRules, Variability,
-        CationWeights, CationBuffers, CationLimits, ReferenceSaturations, RatioTrials,
+        CationWeights, CationBuffers, CationLimits, ReferenceSaturations, RatioTrials, MethodConversions,
     ];
 
     /// <summary>Categories of materials; <c>never_with</c> may name one of them or a material.</summary>
