@@ -26,11 +26,10 @@ public sealed class LimitChecks(ITestOutputHelper output)
 
     [Theory]
     [MemberData(nameof(Guides))]
-    public void Both_sides_of_every_phosphorus_and_potassium_limit_of_a_guide_are_typed(string guide)
+    public void Both_sides_of_every_phosphorus_potassium_and_index_limit_of_a_guide_are_typed(string guide)
     {
-        var missing = TablesUnderTest.Current.Guides[guide].Scales
-            .Where(s => s.Analyte is Analyte.P or Analyte.K)
-            .SelectMany(Untyped);
+        var held = TablesUnderTest.Current.Guides[guide];
+        var missing = held.Scales.Where(s => s.Analyte is Analyte.P or Analyte.K).Concat(held.Indices.SelectMany(i => i.Scales)).SelectMany(Untyped);
 
         Assert.True(!missing.Any(), $"{guide}: type these in limits/published or limits/from-memory, from the publication and not from the table: {Environment.NewLine}{string.Join(Environment.NewLine, missing)}");
     }
@@ -38,10 +37,10 @@ public sealed class LimitChecks(ITestOutputHelper output)
     [Fact]
     public void A_published_row_never_meets_a_class_from_memory_nor_a_row_from_memory_a_class_called_seen()
     {
-        var crossed = Rated.Value.Where(r => r.Answer.IsGiven && (r.Table.Evidence, r.Answer.Value.Source.Evidence) is
+        var crossed = Rated.Value.Where(r => (r.Table.Evidence, r.Class?.Source.Evidence) is
             (LimitEvidence.Published, Evidence.FromMemory) or (LimitEvidence.FromMemory, Evidence.Seen));
 
-        Assert.True(!crossed.Any(), string.Join(Environment.NewLine, crossed.Select(r => $"{r} The table calls this class {r.Answer.Value.Source.Evidence}.")));
+        Assert.True(!crossed.Any(), string.Join(Environment.NewLine, crossed.Select(r => $"{r} The table calls this class {r.Class!.Source.Evidence}.")));
     }
 
     [Fact]
@@ -81,25 +80,25 @@ public sealed class LimitChecks(ITestOutputHelper output)
     /// <summary>The limits between two neighboring classes of a scale that no typed row touches from one side, or exactly where the scale is continuous.</summary>
     private static IEnumerable<string> Untyped(RatingScale scale)
     {
-        var rows = Rated.Value.Where(r => r.Answer.IsGiven && ReferenceEquals(r.Answer.Value.Scale, scale) && IsAsPrinted(r.Row.Value)).ToList();
+        var rows = Rated.Value.Where(r => ReferenceEquals(r.Scale, scale) && IsAsPrinted(r.Row.Value)).ToList();
         for (var i = 0; i + 1 < scale.Classes.Count; i++)
         {
-            var below = rows.Where(r => r.Answer.Value.ClassIndex == i).ToList();
-            var above = rows.Where(r => r.Answer.Value.ClassIndex == i + 1).ToList();
+            var below = rows.Where(r => r.ClassIndex == i).ToList();
+            var above = rows.Where(r => r.ClassIndex == i + 1).ToList();
             var isTyped = below.Any(b => above.Any(a => IsNeighbor(b, a)));
-            var isMet = scale.PrintedDecimals is not null || below.Concat(above).Any(r => r.Row.Value == scale.UpperOf(i, r.Answer.Value.Cec));
+            var isMet = scale.PrintedDecimals is not null || below.Concat(above).Any(r => r.Row.Value == scale.UpperOf(i, r.Cec));
             if (!isTyped || !isMet)
             {
                 yield return string.Create(
                     CultureInfo.InvariantCulture,
-                    $"{Words.Analytes.IdOf(scale.Analyte)} by {scale.Method} in {Words.Units.IdOf(scale.Unit)}{(scale.CropGroup is { } crop ? $", {crop}" : "")}{(scale.Subregion is { } place ? $", {place}" : "")}{(scale.SoilGroups.Count > 0 ? $", {string.Join(" ", scale.SoilGroups)}" : "")}: between {scale.Classes[i].Name} and {scale.Classes[i + 1].Name}{(isTyped ? ", exactly at the limit" : "")}");
+                    $"{scale.Index ?? Words.Analytes.IdOf(scale.Analyte)} by {scale.Method} in {Words.Units.IdOf(scale.Unit)}{(scale.CropGroup is { } crop ? $", {crop}" : "")}{(scale.Subregion is { } place ? $", {place}" : "")}{(scale.SoilGroups.Count > 0 ? $", {string.Join(" ", scale.SoilGroups)}" : "")}: between {scale.Classes[i].Name} and {scale.Classes[i + 1].Name}{(isTyped ? ", exactly at the limit" : "")}");
             }
         }
 
         bool IsAsPrinted(decimal value) => scale.PrintedDecimals is not { } decimals || decimal.Round(value, decimals) == value;
 
         bool IsNeighbor(RatedLimit lower, RatedLimit upper) =>
-            lower.Answer.Value.Cec == upper.Answer.Value.Cec && upper.Row.Value - lower.Row.Value <= Step(upper.Row.Value);
+            lower.Cec == upper.Cec && upper.Row.Value - lower.Row.Value <= Step(upper.Row.Value);
 
         decimal Step(decimal value) => scale.PrintedDecimals switch
         {
@@ -107,7 +106,7 @@ public sealed class LimitChecks(ITestOutputHelper output)
             1 => 0.1m,
             2 => 0.01m,
             3 => 0.001m,
-            _ => Math.Max(0.1m, value / 100m),
+            _ => scale.Index is null ? Math.Max(0.1m, value / 100m) : value / 20m,
         };
     }
 }

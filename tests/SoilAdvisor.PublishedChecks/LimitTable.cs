@@ -1,4 +1,5 @@
 using System.Text.Json;
+using SoilAdvisor.Agronomy.Ratings;
 
 namespace SoilAdvisor.PublishedChecks;
 
@@ -10,7 +11,7 @@ namespace SoilAdvisor.PublishedChecks;
 /// <param name="Locator">Table, page or section.</param>
 /// <param name="Read">What was read when the rows were typed.</param>
 /// <param name="Note">How shared and open ends are printed; null for none.</param>
-/// <param name="Given">Unit, method and conditions of the values.</param>
+/// <param name="Given">Unit, method and conditions of the values; or the id of the guide's index that they are values of.</param>
 /// <param name="Rows">Value and class, in the order of the file.</param>
 public sealed record LimitTable(
     string Guide,
@@ -36,20 +37,30 @@ public sealed record LimitTable(
         _ => throw new ArgumentOutOfRangeException(nameof(evidence), evidence, null),
     };
 
-    /// <summary>Rates every value by the guide in the reference tables.</summary>
+    /// <summary>Rates every value by the guide in the reference tables: a reading by its method and conditions, an index on its own scale.</summary>
     public IReadOnlyList<RatedLimit> Rate()
     {
         var guide = TablesUnderTest.Current.Guides[Guide];
-        var given = Given.Deserialize<PrintedReading>(PublishedExamples.Json) ?? throw new JsonException($"{this}: given is null.");
-        return [.. Rows.Select(row =>
+        if (Given.TryGetProperty("index", out var index))
         {
-            var (test, reading) = given.Test(row.Value);
-            return new RatedLimit(this, row, guide.Rate(test, reading, given.Context()));
-        })];
+            var scale = guide.Indices.Single(i => i.Id == index.GetString()).Scales.Single();
+            return [.. Rows.Select(row => new RatedLimit(this, row, scale, scale.IndexOf(row.Value, null), null, RatedLimit.Outside))];
+        }
+
+        var given = Given.Deserialize<PrintedReading>(PublishedExamples.Json) ?? throw new JsonException($"{this}: given is null.");
+        return [.. Rows.Select(row => Rate(guide, given, row))];
     }
 
     /// <summary>Guide, scale and evidence.</summary>
     public override string ToString() => $"{Guide}, {Name} ({FolderOf(Evidence)})";
+
+    private RatedLimit Rate(Guide guide, PrintedReading given, LimitRow row)
+    {
+        var (test, reading) = given.Test(row.Value);
+        return guide.Rate(test, reading, given.Context()).TryGet(out var rating, out var reason)
+            ? new RatedLimit(this, row, rating.Scale, rating.ClassIndex, rating.Cec, null)
+            : new RatedLimit(this, row, null, -1, null, reason.Code == "outside-reference-range" ? RatedLimit.Outside : reason.Message);
+    }
 
     private static IEnumerable<LimitTable> In(LimitEvidence evidence)
     {
