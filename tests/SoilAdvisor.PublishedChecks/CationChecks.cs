@@ -25,6 +25,15 @@ public sealed class CationChecks
         example.AgreesWith(expected.Value, Find(answer.Value, given.What, expected.Unit), WorkingText.Of(working));
     }
 
+    [Theory]
+    [MemberData(nameof(Examples))]
+    public void A_published_report_raises_no_doubt(PublishedExample example)
+    {
+        var test = new SoilTest("published", null, null, null, null, null, null, [.. example.GivenAs<CationsGiven>().Readings.Select(ReadingOf)], []);
+
+        Assert.Equal([], SoilTestSuspicions.Of(test, TablesUnderTest.Current.Cations).Select(s => s.Code));
+    }
+
     private static double Find(CationBalance balance, string what, string unit) => (what, unit) switch
     {
         ("bases", _) when unit == balance.Unit => balance.Bases,

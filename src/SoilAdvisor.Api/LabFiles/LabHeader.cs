@@ -123,7 +123,7 @@ internal static class LabHeader
 
     private static WrittenReading Complete(WrittenReading reading, string method)
     {
-        if (method.Length == 0 || !Words.Analytes.Read(reading.Analyte ?? "").TryGet(out var analyte, out _) || !Plausibility.TakesExtractant(analyte))
+        if (method.Length == 0 || !Words.Analytes.Read(reading.Analyte ?? "").TryGet(out var analyte, out _) || !ReadingLimits.TakesExtractant(analyte))
         {
             return reading with { Method = method.Length > 0 ? method : null };
         }

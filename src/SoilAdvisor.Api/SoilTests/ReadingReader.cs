@@ -36,9 +36,9 @@ internal static class ReadingReader
         }
 
         var amount = ReadAmount(written);
-        if (unit is { } stated && Plausibility.Fault(known, amount, stated, place) is { } impossible)
+        if (unit is { } stated && ReadingLimits.WhyImpossible(known, amount, stated) is { } impossible)
         {
-            faults.Add(impossible);
+            faults.Add(place, impossible);
         }
 
         return faults.Count == before ? new Reading(known, amount, unit!.Value, new Method(extractant, detection, procedure, basis), pointer) : null;
@@ -59,10 +59,10 @@ internal static class ReadingReader
     private static ReportingUnit? ReadUnit(WrittenReading written, Analyte analyte, string pointer, FaultList faults)
     {
         var here = PointerPath.Down(pointer, "unit");
-        var takes = Plausibility.UnitsOf(analyte);
+        var takes = ReadingLimits.UnitsOf(analyte);
         if (string.IsNullOrWhiteSpace(written.Unit))
         {
-            if (takes is [ReportingUnit.PhUnits])
+            if (takes.Contains(ReportingUnit.PhUnits))
             {
                 return ReportingUnit.PhUnits;
             }
@@ -89,7 +89,7 @@ internal static class ReadingReader
     {
         var here = PointerPath.Down(pointer, "extractant");
         var given = !string.IsNullOrWhiteSpace(written.Extractant);
-        if (!Plausibility.TakesExtractant(analyte))
+        if (!ReadingLimits.TakesExtractant(analyte))
         {
             if (given)
             {

@@ -26,7 +26,7 @@ internal static class SoilTestReader
             return null;
         }
 
-        return new SoilTest(
+        var test = new SoilTest(
             written.Id!.Trim(),
             Dates.Read(written.Sampled),
             written.Lab,
@@ -41,6 +41,18 @@ internal static class SoilTestReader
             BulkDensity = written.BulkDensity?.Number,
             Timing = timing,
         };
+        return WithoutTheImpossible(test, faults);
+    }
+
+    private static SoilTest WithoutTheImpossible(SoilTest test, FaultList faults)
+    {
+        var impossible = SoilTestSuspicions.ImpossibleIn(test);
+        foreach (var doubt in impossible)
+        {
+            faults.Add(doubt.Readings[0].Where, doubt.Code, doubt.Message, doubt.Suggestion);
+        }
+
+        return impossible.Count == 0 ? test : test with { Readings = [.. test.Readings.Except(impossible.Select(d => d.Readings[0]))] };
     }
 
     private static SampleDepth? ReadDepth(WrittenDepth? depth) =>

@@ -1,13 +1,13 @@
-using SoilAdvisor.Agronomy.SoilTests;
-using SoilAdvisor.Api.Http;
+using System.Globalization;
+using SoilAdvisor.Agronomy.Working;
 
-namespace SoilAdvisor.Api.SoilTests;
+namespace SoilAdvisor.Agronomy.SoilTests;
 
 /// <summary>
-/// What a soil test cannot be. Limits that physics sets (pH, percent, below zero) and wide limits of our own that catch a slipped
-/// digit or a swapped column; they rate nothing.
+/// What a reading cannot be, and the units it comes in. Limits that physics sets (pH, percent, below zero) and wide limits of our own that
+/// catch a slipped digit or a swapped column; they rate nothing.
 /// </summary>
-internal static class Plausibility
+public static class ReadingLimits
 {
     private static readonly ReportingUnit[] Acidities = [ReportingUnit.PhUnits];
     private static readonly ReportingUnit[] Percents = [ReportingUnit.Percent];
@@ -20,10 +20,11 @@ internal static class Plausibility
         ReportingUnit.KilogramsPerHectare, ReportingUnit.Index,
     ];
 
-    private static readonly ReportingUnit[] Cations = [.. Extracts, ReportingUnit.MilliequivalentsPer100Grams, ReportingUnit.MilliequivalentsPer100CubicCentimetres];
+    private static readonly ReportingUnit[] Cations = [.. Extracts, .. Charges];
 
     /// <summary>Units an analyte is reported in.</summary>
-    public static ReportingUnit[] UnitsOf(Analyte analyte) => analyte switch
+    /// <param name="analyte">The analyte.</param>
+    public static IReadOnlyList<ReportingUnit> UnitsOf(Analyte analyte) => analyte switch
     {
         Analyte.Ph or Analyte.BufferPh => Acidities,
         Analyte.OrganicMatter => Percents,
@@ -34,10 +35,14 @@ internal static class Plausibility
     };
 
     /// <summary>Whether its number depends on the solution that the soil was shaken with.</summary>
+    /// <param name="analyte">The analyte.</param>
     public static bool TakesExtractant(Analyte analyte) => UnitsOf(analyte) is var units && (ReferenceEquals(units, Extracts) || ReferenceEquals(units, Cations));
 
     /// <summary>Why an amount cannot be; null when it can.</summary>
-    public static Fault? Fault(Analyte analyte, Amount amount, ReportingUnit unit, string pointer)
+    /// <param name="analyte">The analyte.</param>
+    /// <param name="amount">The amount.</param>
+    /// <param name="unit">Its unit.</param>
+    public static Refusal? WhyImpossible(Analyte analyte, Amount amount, ReportingUnit unit)
     {
         var name = Words.Analytes.IdOf(analyte);
         var shown = string.Create(CultureInfo.InvariantCulture, $"{name} is {amount.Number} {Words.Units.IdOf(unit)}");
@@ -45,16 +50,16 @@ internal static class Plausibility
         {
             return amount.Number is >= 0 and <= 14
                 ? null
-                : new Fault(pointer, "ph-range", string.Create(CultureInfo.InvariantCulture, $"{name} is {amount.Number}; pH runs from 0 to 14."), "Check for a slipped decimal point or a swapped column.");
+                : new Refusal("ph-range", string.Create(CultureInfo.InvariantCulture, $"{name} is {amount.Number}; pH runs from 0 to 14."), "Check for a slipped decimal point or a swapped column.");
         }
 
         if (amount.Number < 0)
         {
-            return new Fault(pointer, "negative-value", $"{shown}; it cannot be below 0.", "Check the sign. A result below detection is written with the comparator \"<\".");
+            return new Refusal("negative-value", $"{shown}; it cannot be below 0.", "Check the sign. A result below detection is written with the comparator \"<\".");
         }
 
         return MostOf(analyte, unit) is { } most && amount.Number > most
-            ? new Fault(pointer, "impossible-value", string.Create(CultureInfo.InvariantCulture, $"{shown}; more than {most} {Words.Units.IdOf(unit)} is not possible in a soil test."), "Check the number, its unit and its column.")
+            ? new Refusal("impossible-value", string.Create(CultureInfo.InvariantCulture, $"{shown}; more than {most} {Words.Units.IdOf(unit)} is not possible in a soil test."), "Check the number, its unit and its column.")
             : null;
     }
 
