@@ -8,6 +8,7 @@ using SoilAdvisor.Agronomy.MethodConversions;
 using SoilAdvisor.Agronomy.Plans;
 using SoilAdvisor.Agronomy.Quantities;
 using SoilAdvisor.Agronomy.Ratings;
+using SoilAdvisor.Agronomy.Sampling;
 
 namespace SoilAdvisor.Agronomy.Working;
 
@@ -17,6 +18,14 @@ public static class Formulas
     /// <summary>All of them, in the order of the work.</summary>
     public static IReadOnlyList<IFormula> All { get; } =
     [
+        SamplingFormulas.StandardScore,
+        SamplingFormulas.CoresForPrecision,
+        SamplingFormulas.CoresForPrecisionByStudent,
+        SamplingFormulas.PrecisionOfCores,
+        SamplingFormulas.DeviationOfResult,
+        SamplingFormulas.DeviationOfDifference,
+        SamplingFormulas.SmallestProvableChange,
+        SamplingFormulas.SmallestProvableShare,
         CertaintyFormulas.OfDeviation,
         CertaintyFormulas.OfComposite,
         CertaintyFormulas.BelowLimit,
