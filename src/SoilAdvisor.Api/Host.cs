@@ -11,6 +11,7 @@ using SoilAdvisor.Api.LabFiles;
 using SoilAdvisor.Api.Lime;
 using SoilAdvisor.Api.Plans;
 using SoilAdvisor.Api.Ratings;
+using SoilAdvisor.Api.Sampling;
 using SoilAdvisor.ReferenceTables;
 
 namespace SoilAdvisor.Api;
@@ -41,6 +42,7 @@ public static class Host
         app.MapPlans();
         app.MapCoverCrops();
         app.MapChecks();
+        app.MapSampling();
         app.MapFormulas();
         app.MapCatalogues();
         app.MapContract();

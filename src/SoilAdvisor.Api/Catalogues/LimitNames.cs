@@ -15,6 +15,7 @@ internal static class LimitNames
         new("readings", "Readings, and recommendations, of one soil test", Limits.Readings, ""),
         new("materials", "Materials of a plan", Limits.Materials, ""),
         new("entries-per-bed", "Crops, former stands or earlier applications of one bed", Limits.PerBed, ""),
+        new("sampled-beds", "Beds compared for composite samples", Limits.SampledBeds, ""),
         new("id-letters", "Letters of an id of yours", Limits.IdLetters, ""),
         new("text-letters", "Letters of any other text", Limits.TextLetters, ""),
         new("depth", "Levels of nesting in JSON", Limits.Depth, ""),

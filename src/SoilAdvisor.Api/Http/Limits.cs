@@ -30,6 +30,9 @@ internal sealed record Limits
     /// <summary>Crops, former stands or earlier applications of one bed.</summary>
     public const int PerBed = 12;
 
+    /// <summary>Beds compared for composites; every pair is looked at.</summary>
+    public const int SampledBeds = 60;
+
     /// <summary>Levels of nesting in a JSON body.</summary>
     public const int Depth = 16;
 

@@ -9,6 +9,7 @@ using SoilAdvisor.Api.LabFiles;
 using SoilAdvisor.Api.Lime;
 using SoilAdvisor.Api.Plans;
 using SoilAdvisor.Api.Ratings;
+using SoilAdvisor.Api.Sampling;
 using SoilAdvisor.Api.SoilTests;
 
 namespace SoilAdvisor.Api.Http;
@@ -28,6 +29,8 @@ namespace SoilAdvisor.Api.Http;
 [JsonSerializable(typeof(NitrogenAnswer))]
 [JsonSerializable(typeof(CheckRequest))]
 [JsonSerializable(typeof(CheckAnswer))]
+[JsonSerializable(typeof(SamplingRequest))]
+[JsonSerializable(typeof(SamplingAnswer))]
 [JsonSerializable(typeof(FormulaRequest))]
 [JsonSerializable(typeof(FormulaAnswer))]
 [JsonSerializable(typeof(CatalogueAnswer<FormulaEntry>))]

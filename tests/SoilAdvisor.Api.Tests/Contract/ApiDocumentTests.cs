@@ -49,7 +49,7 @@ public sealed partial class ApiDocumentTests(Service service) : IClassFixture<Se
         var commands = string.Join('\n', Examples().Select(e => (string)e[0]));
 
         Assert.All(
-            new[] { "/v1/lab-files", "/v1/ratings", "/v1/lime", "/v1/plans", "/v1/cover-crops", "/v1/cover-crops/nitrogen", "/v1/checks", "/v1/formulas/", "/v1/guides", "/v1/limits", "/health" },
+            new[] { "/v1/lab-files", "/v1/ratings", "/v1/lime", "/v1/plans", "/v1/cover-crops", "/v1/cover-crops/nitrogen", "/v1/checks", "/v1/sampling", "/v1/formulas/", "/v1/guides", "/v1/limits", "/health" },
             path => Assert.Contains(Address + path, commands, StringComparison.Ordinal));
     }
 

@@ -37,7 +37,7 @@ public sealed partial class CodeCatalogueTests
     {
         var formulas = SoilAdvisor.Agronomy.Working.Formulas.All.Select(f => f.Id);
         var sources = Tables.Load(Tables.FindFolder(AppContext.BaseDirectory)).Sources.Keys;
-        var limits = new[] { "body", "beds", "readings", "materials", "depth", "request-time", "soil-tests", "entries-per-bed", "id-letters", "text-letters" };
+        var limits = new[] { "body", "beds", "readings", "materials", "depth", "request-time", "soil-tests", "entries-per-bed", "sampled-beds", "id-letters", "text-letters" };
         var found = Pairs().Matches(Sources).Concat(Rules().Matches(Sources)).Concat(WordRefusals().Matches(Sources)).Select(m => m.Groups["code"].Value)
             .Concat(FromWords)
             .Distinct()
