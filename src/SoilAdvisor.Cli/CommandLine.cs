@@ -12,7 +12,7 @@ namespace SoilAdvisor.Cli;
 /// <summary>The verbs and what happens when one of them cannot go on.</summary>
 internal static class CommandLine
 {
-    private static readonly string[] VerbNames = ["plan", "rate", "lime", "cover", "show", "work", "check"];
+    private static readonly string[] VerbNames = ["plan", "rate", "lime", "cover", "sample", "show", "work", "check"];
 
     /// <summary>Runs the command.</summary>
     /// <param name="arguments">As typed.</param>
@@ -95,6 +95,10 @@ internal static class CommandLine
                 .WithDescription("Cover crops that fit the time a bed stands free.")
                 .WithExample("cover", "2027-07-05", "2027-08-25", "--for", "phosphorus,weeds")
                 .WithExample("cover", "2027-08-25", "2027-10-15", "--first-frost", "10-20", "--before", "onion");
+            verbs.AddCommand<SampleVerb>("sample")
+                .WithDescription("How many cores to take, and which results have really changed between two reports.")
+                .WithExample("sample", "--analyte", "P", "--precision", "20", "--confidence", "90")
+                .WithExample("sample", "--before", "docs/demo/lab-2024.csv", "--after", "docs/demo/lab.csv");
             verbs.AddCommand<ShowVerb>("show")
                 .WithDescription("List what is known: guides, crops, materials, cover crops, lime methods, rules, sources, formulas.")
                 .WithExample("show", "guides")
