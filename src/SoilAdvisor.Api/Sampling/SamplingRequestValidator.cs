@@ -36,7 +36,7 @@ internal sealed class SamplingRequestValidator : AbstractValidator<SamplingReque
         RuleForEach(r => r.Beds).SetValidator(new SampledBedValidator());
         RuleFor(r => r.Beds)
             .Must(beds => beds is null || beds.Select(b => b?.Id?.Trim()).OfType<string>().GroupBy(id => id, StringComparer.Ordinal).All(g => g.Count() == 1))
-            .Else("duplicate-id", "Two beds have the same id.", "Give each bed an id of its own.");
+            .Else("duplicate-bed", "Two beds have the same id.", "Give each bed an id of its own.");
         RuleFor(r => r)
             .Must(r => r.Precision is not null || r.Cores is not null || r.Tests is not null || r.Beds is { Count: > 0 })
             .Else("nothing-asked", "Nothing is asked for.", "Give precision (how many cores), cores (how near they come), two tests (a real change?) or beds (which share a composite).");

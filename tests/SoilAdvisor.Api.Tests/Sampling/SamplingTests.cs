@@ -113,7 +113,7 @@ public sealed class SamplingTests(Service service) : IClassFixture<Service>
     [InlineData("""{"analyte": "P"}""", "nothing-asked")]
     [InlineData("""{"precision": 20}""", "field-variation-missing")]
     [InlineData("""{"analyte": "Phosphor", "precision": 20}""", "unknown-analyte")]
-    [InlineData("""{"beds": [{"id": "x"}, {"id": "x"}]}""", "duplicate-id")]
+    [InlineData("""{"beds": [{"id": "x"}, {"id": "x"}]}""", "duplicate-bed")]
     public async Task What_cannot_be_answered_says_what_is_missing(string request, string code)
     {
         var reply = await service.PostAsync("/v1/sampling", request);
