@@ -1,6 +1,6 @@
 using SoilAdvisor.Agronomy.Acidity;
-using SoilAdvisor.Agronomy.Certainty;
 using SoilAdvisor.Agronomy.Cations;
+using SoilAdvisor.Agronomy.Certainty;
 using SoilAdvisor.Agronomy.CoverCrops;
 using SoilAdvisor.Agronomy.Crops;
 using SoilAdvisor.Agronomy.Materials;
