@@ -16,9 +16,13 @@ public static class RatingCertainties
     /// <param name="test">Its soil test: the number of cores comes from it.</param>
     /// <param name="variability">The published spreads.</param>
     /// <param name="working">Receives the arithmetic; null for none.</param>
-    /// <returns>The certainty, or a refusal: no spread is published, or the scale is a reference range with gaps.</returns>
-    public static Answer<RatingCertainty> Of(Rating rating, SoilTest test, Variability variability, WorkingSheet? working = null) =>
-        ResultSpreads.Of(variability, rating.Reading, rating.Amount, test.Cores, working).Then(spread => Of(rating, spread, working));
+    /// <returns>The certainty, or a refusal: no spread is published, an index was rated, or the scale is a reference range with gaps.</returns>
+    public static Answer<RatingCertainty> Of(Rating rating, SoilTest test, Variability variability, WorkingSheet? working = null) => rating.Scale.Index is { } index
+        ? Answer<RatingCertainty>.Refused(
+            "index-spread-not-known",
+            $"The index {index} of {rating.Guide} is computed from several results, and no published figure says how far it varies, so no probability is given for it.",
+            "Take its class as read; the results it is computed from vary each by itself.")
+        : ResultSpreads.Of(variability, rating.Reading, rating.Amount, test.Cores, working).Then(spread => Of(rating, spread, working));
 
     /// <summary>Probability of each class of a rating's scale, by a spread that is known already: of a pooled or a converted result.</summary>
     /// <param name="rating">The rating.</param>

@@ -183,6 +183,16 @@ public sealed class ClassProbabilityTests
     }
 
     [Fact]
+    public void An_index_does_not_borrow_the_spread_of_one_of_its_results()
+    {
+        var rating = InventedSpread.Phosphorus(InventedGuide.Bins, Amount.Measured(20m));
+        var scale = rating.Scale;
+        var index = rating with { Scale = new RatingScale(scale.Analyte, scale.Method, scale.Unit, scale.PrintedDecimals, scale.Classes) { Index = "invented-index" } };
+
+        Assert.Equal("index-spread-not-known", RatingCertainties.Of(index, InventedGuide.Test(index.Reading), InventedSpread.All).Reason.Code);
+    }
+
+    [Fact]
     public void Working_shows_a_line_for_each_limit_and_changes_nothing()
     {
         var rating = InventedSpread.Phosphorus(InventedGuide.Bins, Amount.Measured(24m));
