@@ -58,12 +58,12 @@ public static class ResultSpreads
     /// <summary>A row of the table as a sentence with its source.</summary>
     internal static Assumption Said(Spread spread, string code)
     {
-        var name = spread.Analyte is { } analyte ? Words.Analytes.IdOf(analyte) : "soil test";
+        var name = spread.Analyte is { } analyte ? Words.Analytes.IdOf(analyte) : "A soil test";
         var what = spread.Kind switch
         {
-            SpreadKind.SamplingAndAnalysis => $"A {name} result of one composite, sampling and analysis together,",
-            SpreadKind.LaboratoryRepeat => $"A {name} result repeated in one laboratory",
-            SpreadKind.BetweenLaboratories => $"A {name} result of one sample from laboratory to laboratory",
+            SpreadKind.SamplingAndAnalysis => $"{name} of one composite, sampling and analysis together,",
+            SpreadKind.LaboratoryRepeat => $"{name} repeated in one laboratory",
+            SpreadKind.BetweenLaboratories => $"{name} of one sample, from laboratory to laboratory,",
             SpreadKind.Field => $"{name} from core to core in one field",
             _ => $"{name} from season to season",
         };
