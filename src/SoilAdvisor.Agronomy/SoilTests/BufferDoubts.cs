@@ -68,7 +68,8 @@ internal static class BufferDoubts
 
     private static Cited<decimal>? StartOf(Procedure buffer) => buffer switch
     {
-        Procedure.BufferMehlich or Procedure.BufferModifiedMehlich => new(6.6m, new Citation("ncda-bufftab", null, Evidence.Seen)),
+        Procedure.BufferMehlich => new(6.6m, new Citation("ncda-bufftab", null, Evidence.Seen)),
+        Procedure.BufferModifiedMehlich => new(6.6m, Citation.CommonPractice),
         Procedure.BufferAdamsEvans or Procedure.BufferMooreSikora => new(8.0m, new Citation("clemson-cec", null, Evidence.Seen)),
         Procedure.BufferSmp or Procedure.BufferSikora => new(7.5m, Citation.CommonPractice),
         _ => null,

@@ -79,7 +79,7 @@ internal static class CationDoubts
                 [magnesium, calcium],
                 Invariant($"Magnesium is {magnesium.Amount} and calcium {calcium.Amount} {Words.Units.IdOf(calcium.Unit)}. Few soils hold more magnesium than calcium."),
                 "Check that the two columns are not swapped.",
-                new Citation("msu-camg", null, Evidence.Seen))
+                Citation.OurJudgement)
             : null;
 
     private static decimal? Sum(SoilTest test, ReportingUnit unit)
