@@ -1,4 +1,5 @@
 using SoilAdvisor.Agronomy.Acidity;
+using SoilAdvisor.Agronomy.Quantities;
 using SoilAdvisor.Agronomy.SoilTests;
 using SoilAdvisor.Agronomy.Working;
 
@@ -18,16 +19,17 @@ public sealed class LimeChecks
         var working = new WorkingSheet();
         var target = new TargetPh(given.TargetPh, null, null, Citation.OurJudgement);
 
-        var answer = LimeRequirementCalculation.For(given.Test(), target, methods.Values, methods[given.Method], null, [], working);
+        var answer = LimeRequirementCalculation.For(given.Test(), target, methods.Values, methods[given.Method], null, [], working, given.Recent?.Lime());
 
         Assert.True(answer.IsGiven, answer.IsGiven ? null : example.Explain($"refused: {answer.Reason.Message} {answer.Reason.Suggestion}"));
         // No lime is no lime in any unit.
         Assert.True(expected.Value == 0 || answer.Value.PrintedUnit == expected.Unit, example.Explain($"{answer.Value.PrintedValue} {answer.Value.PrintedUnit}", WorkingText.Of(working)));
         example.AgreesWith(expected.Value, (double)answer.Value.PrintedValue, WorkingText.Of(working));
-        Assert.Equal((double)answer.Value.PrintedValue * (answer.Value.PrintedUnit == "ton/acre" ? 2000 : 1), answer.Value.Rate.PoundsPerAcre, 6);
+        var counted = methods[given.Method].Basis.Of(methods[given.Method].One * (double)answer.Value.PrintedValue);
+        Assert.Equal(counted.AsPureLime.PoundsPerAcre, answer.Value.Rate.PoundsPerAcre, 6);
     }
 
-    private sealed record LimeGiven(string Method, string Buffer, decimal BufferPh, decimal SoilPh, decimal TargetPh, decimal? Acidity = null)
+    private sealed record LimeGiven(string Method, string Buffer, decimal BufferPh, decimal SoilPh, decimal TargetPh, decimal? Acidity = null, decimal? Capacity = null, RecentGiven? Recent = null)
     {
         public SoilTest Test()
         {
@@ -41,7 +43,17 @@ public sealed class LimeChecks
                 readings.Add(new(Analyte.Acidity, Amount.Measured(acidity), ReportingUnit.MilliequivalentsPer100Grams, Agronomy.SoilTests.Method.By(null), "published example"));
             }
 
-            return new SoilTest("published", null, null, null, null, null, null, readings, []);
+            if (Capacity is { } capacity)
+            {
+                readings.Add(new(Analyte.LimeBufferCapacity, Amount.Measured(capacity), ReportingUnit.MilligramsPerKilogramAndPh, Agronomy.SoilTests.Method.By(Procedure.CapacityThirtyMinutes), "published example"));
+            }
+
+            return new SoilTest("published", Recent?.Sampled, null, null, null, null, null, readings, []);
         }
+    }
+
+    private sealed record RecentGiven(DateOnly Spread, DateOnly Sampled, double Tons)
+    {
+        public RecentLime Lime() => new(MassPerArea.FromPoundsPerAcre(Tons * 2000), Spread, HumicSoilClass.Mineral);
     }
 }

@@ -18,14 +18,15 @@ internal static class LaboratoryLime
             return null;
         }
 
-        if (RateOf(printed) is not { } rate)
+        if (printed.Value < 0 || LimeRateUnits.One(printed.Unit) is not { } unit)
         {
             return Answer<LimeRequirement>.Refused(
                 "lime-unit-unknown",
                 Invariant($"The laboratory's lime rate {printed.Value} {printed.Unit} has a unit that is not known, or lies below zero."),
-                "Give it in lb/acre, ton/acre, lb/1000-sq-ft, kg/ha or t/ha.");
+                $"Give it in one of: {string.Join(", ", LimeRateUnits.Ids)}.");
         }
 
+        var rate = unit * (double)printed.Value;
         if (!LimeBasis.Read(printed.Basis ?? LimeBasis.Pure.Words).TryGet(out var basis, out var unknown))
         {
             return Answer<LimeRequirement>.Refused(unknown);
@@ -46,19 +47,5 @@ internal static class LaboratoryLime
             Invariant($"{rate.PoundsPerAcre:0.########} lb/acre"),
             Citation.UnitDefinitions);
         return Answer<LimeRequirement>.Given(question.Answer("laboratory", basis.Of(rate), printed.Value, printed.Unit, printed.Basis ?? "not printed", depth, Citation.CommonPractice));
-    }
-
-    private static MassPerArea? RateOf(LabRecommendation printed)
-    {
-        var value = (double)printed.Value;
-        return value < 0 ? null : printed.Unit.Trim().ToLowerInvariant() switch
-        {
-            "lb/acre" or "lbs/acre" or "lb/ac" or "lbs/ac" => MassPerArea.FromPoundsPerAcre(value),
-            "ton/acre" or "tons/acre" or "short-ton/acre" or "ton/ac" or "tons/ac" => MassPerArea.FromPoundsPerAcre(value * LimeQuestion.PoundsInShortTon),
-            "lb/1000-sq-ft" or "lb/1000 sq ft" or "lb/1000 sq. ft." => MassPerArea.FromPoundsPer1000SquareFeet(value),
-            "kg/ha" => MassPerArea.FromKilogramsPerHectare(value),
-            "t/ha" => MassPerArea.FromKilogramsPerHectare(value * 1000),
-            _ => null,
-        };
     }
 }

@@ -6,87 +6,103 @@ using static System.FormattableString;
 namespace SoilAdvisor.Agronomy.Acidity;
 
 /// <summary>
-/// A requirement read from printed cells. Between two rows the lower buffer pH counts (more lime), between two columns the lower target
-/// (never limed past the target); both are said. Outside the table there is no answer.
+/// A requirement read from printed cells. Between two rows the more acid one counts (more lime), between two columns the lower target (never
+/// limed past the target); both are said. Outside the table there is no answer.
 /// </summary>
 internal static class LimeByTable
 {
     public static Answer<LimeRequirement> Of(LimeQuestion question, LimeMethod method)
     {
-        var reading = question.Test.Of(Analyte.BufferPh)!;
-        var buffer = reading.Amount.Number;
-        var columns = method.Cells.Select(c => c.TargetPh).Distinct().Order().ToList();
-        var rows = method.Cells.Select(c => c.BufferPh).Distinct().Order().ToList();
-        if (question.Target.Value < columns[0])
+        var reading = LimeReading.Of(question, method);
+        if (!reading.TryGet(out var read, out var refusal))
         {
-            return Answer<LimeRequirement>.Refused(
-                "target-outside-method",
-                Invariant($"{method.Title} is printed for target pH {string.Join(", ", columns.Select(c => Invariant($"{c}")))}; the target is {question.Target.Value}."),
-                "Choose a method that prints the target, or give the laboratory's lime rate.");
+            return Answer<LimeRequirement>.Refused(refusal);
         }
 
-        if (buffer < rows[0] || buffer > rows[^1])
+        var cells = method.Cells.Where(c => c.Soils.Count == 0 || (question.Test.SoilGroup is { } soil && c.Soils.Contains(soil))).ToList();
+        if (cells.Count == 0)
         {
-            return Answer<LimeRequirement>.Refused(
-                "buffer-outside-method",
-                Invariant($"{method.Title} is printed for buffer pH {rows[0]} to {rows[^1]}; the reading is {buffer}."),
-                buffer > rows[^1] ? "The soil holds little reserve acidity. Ask the laboratory whether it advises any lime." : "Have the buffer pH measured again, or ask the laboratory for its lime rate.");
+            return Answer<LimeRequirement>.Refused("soil-outside-method", $"{method.Title} goes by texture, and the soil test names none that it prints.", "Name the texture of the soil.");
         }
 
-        var column = columns.Last(c => c <= question.Target.Value);
-        if (column != question.Target.Value)
+        if (method.Rows == LimeRows.UpperLimits)
         {
-            question.Assume("lime-table-target", Invariant($"{method.Title} does not print target pH {question.Target.Value}; the next lower target {column} is read."), method.Source);
+            var limit = cells.Where(c => c.Row >= read.Value).MinBy(c => c.Row);
+            return Answer<LimeRequirement>.Given(limit is null ? question.AnswerOf(method, default) : AtCell(question, method, read, limit));
         }
 
-        if (question.Ph >= column)
+        var targets = cells.Select(c => c.TargetPh).OfType<decimal>().Distinct().Order().ToList();
+        if (LimeTargets.Printed(question, method, targets) is not { } target)
+        {
+            return LimeTargets.Outside(question, method, targets);
+        }
+
+        var column = cells.Where(c => c.TargetPh == target).OrderBy(c => read.Acidness(c.Row)).ToList();
+        if (read.Acidness(read.Value) < read.Acidness(column[0].Row) || read.Acidness(read.Value) > read.Acidness(column[^1].Row))
+        {
+            return Outside(method, read, column);
+        }
+
+        if (question.Ph >= target)
         {
             return Answer<LimeRequirement>.Given(question.AnswerOf(method, default));
         }
 
-        var row = rows.Last(r => r <= buffer);
-        return Answer<LimeRequirement>.Given(row != buffer && method.Interpolate
-            ? Between(question, method, reading, Cell(method, row, column), Cell(method, rows.First(r => r > buffer), column))
-            : AtCell(question, method, reading, Cell(method, row, column)));
+        var acid = column.First(c => read.Acidness(c.Row) >= read.Acidness(read.Value));
+        return Answer<LimeRequirement>.Given(acid.Row != read.Value && method.Interpolate
+            ? Between(question, method, read, acid, column.Last(c => read.Acidness(c.Row) < read.Acidness(read.Value)))
+            : AtCell(question, method, read, acid));
     }
 
-    private static LimeRequirement AtCell(LimeQuestion question, LimeMethod method, Reading reading, LimeCell cell)
+    private static Answer<LimeRequirement> Outside(LimeMethod method, LimeReading read, List<LimeCell> column)
     {
-        if (cell.BufferPh != reading.Amount.Number)
+        var (lowest, highest) = (column.Min(c => c.Row), column.Max(c => c.Row));
+        return Answer<LimeRequirement>.Refused(
+            $"{read.Code}-outside-method",
+            Invariant($"{method.Title} is printed for {read.Name} {lowest} to {highest}; the reading is {read.Value}."),
+            read.Acidness(read.Value) < read.Acidness(column[0].Row)
+                ? "The soil holds little reserve acidity. Ask the laboratory whether it advises any lime."
+                : $"Have the {read.Name} measured again, or ask the laboratory for its lime rate.");
+    }
+
+    private static LimeRequirement AtCell(LimeQuestion question, LimeMethod method, LimeReading read, LimeCell cell)
+    {
+        if (cell.Row != read.Value)
         {
             question.Assume(
                 "lime-table-row",
-                Invariant($"{method.Title} prints no row for buffer pH {reading.Amount.Number}; the next lower row {cell.BufferPh} is read, which gives more lime."),
+                method.Rows == LimeRows.UpperLimits
+                    ? Invariant($"{method.Title} prints classes of {read.Name}; {read.Value} lies in the class up to {cell.Row}.")
+                    : Invariant($"{method.Title} prints no row for {read.Name} {read.Value}; the next more acid row {cell.Row} is read, which gives more lime."),
                 method.Source);
         }
 
         question.Working?.LookUp(
             "lime-table",
             "Lime requirement from the table",
-            Invariant($"{method.Title}: buffer pH {cell.BufferPh}, target pH {cell.TargetPh}"),
+            cell.TargetPh is { } target ? Invariant($"{method.Title}: {read.Name} {cell.Row}, target pH {target}") : Invariant($"{method.Title}: {read.Name} up to {cell.Row}"),
             [
-                new WorkingInput("BpH", "buffer pH", (double)reading.Amount.Number, null, "pH", Origin.Given(reading.Where)),
+                new WorkingInput(read.Symbol, read.Name, (double)read.Value, null, read.Unit, read.From),
                 new WorkingInput("T", "target pH", (double)question.Target.Value, null, "pH", question.TargetFrom),
             ],
             Invariant($"{cell.Rate} {method.Unit} {method.Basis.Words}"),
             cell.Source);
-        return question.AnswerOf(method, RateOf(method, cell).Amount);
+        return question.AnswerOf(method, Printed(method, cell));
     }
 
-    private static LimeRequirement Between(LimeQuestion question, LimeMethod method, Reading reading, LimeCell lower, LimeCell upper)
+    private static LimeRequirement Between(LimeQuestion question, LimeMethod method, LimeReading read, LimeCell acid, LimeCell mild)
     {
+        var (lower, upper) = acid.Row < mild.Row ? (acid, mild) : (mild, acid);
         var rate = LimeFormulas.BetweenCells.Of(
-            (RateOf(method, lower), RateOf(method, upper), new Coefficient((double)lower.BufferPh), new Coefficient((double)upper.BufferPh), new Coefficient((double)reading.Amount.Number)),
+            (Printed(method, lower), Printed(method, upper), new Coefficient((double)lower.Row), new Coefficient((double)upper.Row), new Coefficient((double)read.Value)),
             question.Working,
             Origin.From(lower.Source),
             Origin.From(upper.Source),
             Origin.From(lower.Source),
             Origin.From(upper.Source),
-            Origin.Given(reading.Where));
-        return question.AnswerOf(method, rate.Amount);
+            read.From);
+        return question.AnswerOf(method, rate);
     }
 
-    private static LimeCell Cell(LimeMethod method, decimal buffer, decimal target) => method.Cells.First(c => c.BufferPh == buffer && c.TargetPh == target);
-
-    private static Rate<CalciumCarbonate> RateOf(LimeMethod method, LimeCell cell) => Rate<CalciumCarbonate>.FromPoundsPerAcre((double)cell.Rate * method.PoundsInUnit);
+    private static MassPerArea Printed(LimeMethod method, LimeCell cell) => method.One * (double)cell.Rate;
 }

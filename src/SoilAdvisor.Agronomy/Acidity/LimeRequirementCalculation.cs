@@ -13,16 +13,18 @@ public static class LimeRequirementCalculation
     private static readonly Length UsualDepth = Length.FromInches(6);
 
     /// <summary>
-    /// The requirement as calcium carbonate equivalent. In this order: nothing at or above the target; a published method made for the
-    /// buffer that the report names; the laboratory's own lime rate; else a refusal that says what to ask the laboratory.
+    /// The requirement. In this order: nothing at or above the target; the method asked for; a published method made for what the report
+    /// holds, those that were read before those recalled; the laboratory's own lime rate; a table of texture and pH, said to be rough; else a
+    /// refusal that says what to ask the laboratory.
     /// </summary>
     /// <param name="test">The soil test.</param>
     /// <param name="target">The target pH.</param>
     /// <param name="methods">Published methods.</param>
-    /// <param name="asked">The method to use; null to choose by buffer, region and evidence.</param>
+    /// <param name="asked">The method to use; null to choose by buffer, evidence and region.</param>
     /// <param name="region">ISO 3166-2 code of the farm; null when not known.</param>
     /// <param name="targetAssumptions">What was assumed in choosing the target; carried on.</param>
     /// <param name="working">Receives the working; null for none. The numbers are the same.</param>
+    /// <param name="recentLime">Lime of the past year; null when none was named.</param>
     public static Answer<LimeRequirement> For(
         SoilTest test,
         TargetPh target,
@@ -30,32 +32,23 @@ public static class LimeRequirementCalculation
         LimeMethod? asked,
         string? region,
         IReadOnlyList<Assumption> targetAssumptions,
-        WorkingSheet? working)
+        WorkingSheet? working,
+        RecentLime? recentLime = null)
     {
-        if (!WaterPh(test, target).TryGet(out var ph, out var refusal))
+        if (!PhScales.InWater(test, region, working).TryGet(out var ph, out var refusal))
         {
             return Answer<LimeRequirement>.Refused(refusal);
         }
 
-        var question = new LimeQuestion(test, target, ph.Value, ph.Where, working);
-        question.Assumptions.AddRange(targetAssumptions);
-        if (ph.Assumption is not null)
-        {
-            question.Assumptions.Add(ph.Assumption);
-        }
-
+        var question = new LimeQuestion(test, target, ph, region, recentLime, [.. targetAssumptions, .. ph.Assumptions], working);
         if (Unneeded(question) is { } none)
         {
             return Answer<LimeRequirement>.Given(none);
         }
 
-        var byMethod = LimeMethodChoice.For(question, methods, asked, region).Then(m => ByMethod(question, m));
-        return byMethod.IsGiven || LaboratoryLime.Of(question) is not { } laboratory
-            ? byMethod
-            : laboratory.Select(l => l with
-            {
-                Assumptions = [.. l.Assumptions, new Assumption("laboratory-lime-rate", $"The laboratory's own lime rate is used. {byMethod.Reason.Message}", Citation.CommonPractice)],
-            });
+        var known = methods.ToList();
+        var byMethod = asked is not null ? By(question.Again(), asked) : Best(question, known);
+        return byMethod.IsGiven ? byMethod : Fallback(question, known, byMethod.Reason, asked is null && test.Of(Analyte.BufferPh) is not { Amount.Kind: not AmountKind.Missing });
     }
 
     /// <summary>The same requirement for another depth of working: in proportion.</summary>
@@ -69,13 +62,69 @@ public static class LimeRequirementCalculation
             return requirement;
         }
 
-        LimeFormulas.ForDepth.Of((requirement.Rate, requirement.Depth, depth), working, Origin.Line(working?.LastLine ?? 0), Origin.From(requirement.Source), Origin.Given("depth worked"));
+        LimeFormulas.ForDepth.Of((requirement.Lime.AsPureLime, requirement.Depth, depth), working, Origin.Line(working?.LastLine ?? 0), Origin.From(requirement.Source), Origin.Given("depth worked"));
         return requirement with { Lime = requirement.Lime.Times(depth / requirement.Depth), Depth = depth };
     }
 
-    private static Answer<LimeRequirement> ByMethod(LimeQuestion question, LimeMethod method) => method.Kind == LimeMethodKind.Table
-        ? LimeByTable.Of(question, method)
-        : LimeByEquation.Of(question, method);
+    /// <summary>The requirement by one method, or why it does not fit.</summary>
+    internal static Answer<LimeRequirement> By(LimeQuestion question, LimeMethod method)
+    {
+        var buffer = method.Reads == LimeReads.BufferPh ? question.Test.Of(Analyte.BufferPh)?.Amount.Number : null;
+        if ((LimeMethodChoice.Unfit(question, method) ?? method.Limits.Outside(method.Title, question.Test.SoilGroup, question.Ph, method.Kind == LimeMethodKind.Table ? null : buffer)) is { } refusal)
+        {
+            return Answer<LimeRequirement>.Refused(refusal);
+        }
+
+        if (question.Recent is not null && method.FormulaId != LimeFormulas.MehlichNorthCarolina.Id)
+        {
+            question.Assume("recent-lime", $"{method.Title} prints no credit for lime of the past year, so none is taken off. Test again before you spread.", method.Source);
+        }
+
+        return method.Kind == LimeMethodKind.Table ? LimeByTable.Of(question, method) : LimeByEquation.Of(question, method);
+    }
+
+    private static Answer<LimeRequirement> Best(LimeQuestion question, List<LimeMethod> methods)
+    {
+        var fitting = LimeMethodChoice.Fitting(question, methods);
+        Refusal? first = null;
+        foreach (var method in fitting)
+        {
+            var attempt = question.Again();
+            attempt.Assume("lime-method", LimeMethodChoice.Reason(question, method, fitting), method.Source);
+            if (By(attempt, method).TryGet(out var requirement, out var refusal))
+            {
+                return Answer<LimeRequirement>.Given(requirement);
+            }
+
+            first ??= refusal;
+        }
+
+        return Answer<LimeRequirement>.Refused(first ?? LimeMethodChoice.WhyNone(question, methods));
+    }
+
+    private static Answer<LimeRequirement> Fallback(LimeQuestion question, List<LimeMethod> methods, Refusal why, bool mayBeRough)
+    {
+        if (LaboratoryLime.Of(question.Again()) is { } laboratory)
+        {
+            return laboratory.Select(l => l with
+            {
+                Assumptions = [.. l.Assumptions, new Assumption("laboratory-lime-rate", $"The laboratory's own lime rate is used. {why.Message}", Citation.CommonPractice)],
+            });
+        }
+
+        foreach (var method in mayBeRough ? LimeMethodChoice.Rough(question, methods) : [])
+        {
+            var attempt = question.Again();
+            attempt.Assume("lime-without-buffer", $"{why.Message} {why.Suggestion}", Citation.OurJudgement);
+            var rough = By(attempt, method);
+            if (rough.IsGiven)
+            {
+                return rough;
+            }
+        }
+
+        return Answer<LimeRequirement>.Refused(why);
+    }
 
     private static LimeRequirement? Unneeded(LimeQuestion question)
     {
@@ -103,28 +152,5 @@ public static class LimeRequirementCalculation
             "no lime",
             target.Source);
         return question.Answer(NoneNeeded, LimeAmount.None, 0, "lb/acre", LimeBasis.Pure.Words, question.Test.Depth?.To ?? UsualDepth, target.Source);
-    }
-
-    private static Answer<(decimal Value, string Where, Assumption? Assumption)> WaterPh(SoilTest test, TargetPh target)
-    {
-        if (test.Of(Analyte.Ph) is not { Amount.Kind: not AmountKind.Missing } reading)
-        {
-            return Answer<(decimal, string, Assumption?)>.Refused("ph-missing", "The soil test has no pH, so nobody can say whether lime is needed.", "Ask the laboratory for the pH in water and the buffer pH with the buffer's name.");
-        }
-
-        if (reading.Method.Procedure is Procedure.PhCalciumChloride or Procedure.PhPotassiumChloride)
-        {
-            return Answer<(decimal, string, Assumption?)>.Refused("salt-ph", "The pH was measured in a salt solution, which reads lower than water; the target is a pH in water.", "Ask the laboratory for the pH in water.");
-        }
-
-        if (reading.Amount.Kind == AmountKind.Below || (reading.Amount.Kind == AmountKind.Above && reading.Amount.Number < target.Value))
-        {
-            return Answer<(decimal, string, Assumption?)>.Refused("ph-open", $"The pH is reported as {reading.Amount}; a lime requirement needs the number.", "Ask the laboratory for the measured pH.");
-        }
-
-        return Answer<(decimal, string, Assumption?)>.Given((
-            reading.Amount.Number,
-            reading.Where,
-            reading.Method.Procedure is null ? new Assumption("ph-in-water", "The report does not say how pH was measured; it is taken as pH in water.", Citation.CommonPractice) : null));
     }
 }

@@ -71,4 +71,7 @@ public enum Analyte
 
     /// <summary>Exchangeable or buffer acidity.</summary>
     Acidity,
+
+    /// <summary>Lime that raises a kilogram of soil by one unit of pH: mg calcium carbonate per kg and pH.</summary>
+    LimeBufferCapacity,
 }

@@ -9,6 +9,12 @@ public enum Procedure
     /// <summary>pH in water, one part soil to two parts water.</summary>
     PhWater12,
 
+    /// <summary>pH in water, one part soil to two and a half parts water.</summary>
+    PhWater125,
+
+    /// <summary>pH in water, one part soil to five parts water.</summary>
+    PhWater15,
+
     /// <summary>pH in 0.01 M calcium chloride; about half a unit below water.</summary>
     PhCalciumChloride,
 
@@ -35,6 +41,12 @@ public enum Procedure
 
     /// <summary>Woodruff buffer.</summary>
     BufferWoodruff,
+
+    /// <summary>Lime buffer capacity read 30 minutes after one addition of calcium hydroxide.</summary>
+    CapacityThirtyMinutes,
+
+    /// <summary>Lime buffer capacity at equilibrium.</summary>
+    CapacityEquilibrium,
 
     /// <summary>Salts in the saturated-paste extract (ECe).</summary>
     SaltsSaturatedPaste,

@@ -14,6 +14,8 @@ public static class ReadingLimits
     private static readonly ReportingUnit[] Charges = [ReportingUnit.MilliequivalentsPer100Grams, ReportingUnit.MilliequivalentsPer100CubicCentimetres];
     private static readonly ReportingUnit[] Conductivities = [ReportingUnit.DecisiemensPerMetre];
 
+    private static readonly ReportingUnit[] Capacities = [ReportingUnit.MilligramsPerKilogramAndPh];
+
     private static readonly ReportingUnit[] Extracts =
     [
         ReportingUnit.MilligramsPerKilogram, ReportingUnit.MilligramsPerCubicDecimetre, ReportingUnit.PoundsPerAcre,
@@ -29,6 +31,7 @@ public static class ReadingLimits
         Analyte.Ph or Analyte.BufferPh => Acidities,
         Analyte.OrganicMatter => Percents,
         Analyte.CationExchangeCapacity or Analyte.Acidity => Charges,
+        Analyte.LimeBufferCapacity => Capacities,
         Analyte.ElectricalConductivity => Conductivities,
         Analyte.K or Analyte.Ca or Analyte.Mg or Analyte.Na => Cations,
         _ => Extracts,
@@ -68,6 +71,7 @@ public static class ReadingLimits
         ReportingUnit.Percent => 100,
         ReportingUnit.MilliequivalentsPer100Grams or ReportingUnit.MilliequivalentsPer100CubicCentimetres => 300,
         ReportingUnit.DecisiemensPerMetre => 200,
+        ReportingUnit.MilligramsPerKilogramAndPh => 10_000,
         ReportingUnit.MilligramsPerKilogram or ReportingUnit.MilligramsPerCubicDecimetre => analyte is Analyte.Ca or Analyte.Mg ? 100_000 : 10_000,
         ReportingUnit.PoundsPerAcre or ReportingUnit.KilogramsPerHectare => analyte is Analyte.Ca or Analyte.Mg ? 200_000 : 20_000,
         _ => null,

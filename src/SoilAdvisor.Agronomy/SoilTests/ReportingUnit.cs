@@ -32,4 +32,7 @@ public enum ReportingUnit
 
     /// <summary>A laboratory's own index: comparable only with limits in the same index.</summary>
     Index,
+
+    /// <summary>Milligrams of calcium carbonate per kilogram of soil for one unit of pH.</summary>
+    MilligramsPerKilogramAndPh,
 }

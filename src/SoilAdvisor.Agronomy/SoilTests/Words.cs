@@ -11,7 +11,7 @@ public static class Words
         (Analyte.Cu, "Cu", []), (Analyte.Fe, "Fe", []), (Analyte.Mo, "Mo", []), (Analyte.Al, "Al", []), (Analyte.Pb, "Pb", []),
         (Analyte.NitrateN, "NO3-N", []), (Analyte.AmmoniumN, "NH4-N", []), (Analyte.Ph, "pH", []), (Analyte.BufferPh, "bufferPh", ["buffer pH"]),
         (Analyte.OrganicMatter, "organicMatter", ["organic matter", "OM"]), (Analyte.CationExchangeCapacity, "cec", []),
-        (Analyte.ElectricalConductivity, "ec", []), (Analyte.Acidity, "acidity", []),
+        (Analyte.ElectricalConductivity, "ec", []), (Analyte.Acidity, "acidity", []), (Analyte.LimeBufferCapacity, "limeBufferCapacity", ["lime buffer capacity", "LBC"]),
     ]);
 
     /// <summary>Extractants.</summary>
@@ -40,6 +40,7 @@ public static class Words
         (ReportingUnit.MilliequivalentsPer100Grams, "meq/100g", ["cmolc/kg", "meq/100 g"]),
         (ReportingUnit.MilliequivalentsPer100CubicCentimetres, "meq/100cm3", ["meq/100 cm3", "meq/100cc", "meq/100 cc"]), (ReportingUnit.Percent, "%", ["percent"]),
         (ReportingUnit.DecisiemensPerMetre, "dS/m", ["mmho/cm", "mS/cm"]), (ReportingUnit.PhUnits, "pH", []), (ReportingUnit.Index, "index", []),
+        (ReportingUnit.MilligramsPerKilogramAndPh, "mg/kg/pH", ["ppm CaCO3/pH", "mg CaCO3/kg/pH"]),
     ]);
 
     /// <summary>Soil groups.</summary>
@@ -59,6 +60,7 @@ public static class Words
     {
         Analyte.Ph => PhProcedures,
         Analyte.BufferPh => BufferProcedures,
+        Analyte.LimeBufferCapacity => CapacityProcedures,
         Analyte.ElectricalConductivity => SaltProcedures,
         Analyte.OrganicMatter => OrganicMatterProcedures,
         Analyte.CationExchangeCapacity => ExchangeProcedures,
@@ -68,6 +70,7 @@ public static class Words
     private static Vocabulary<Procedure> PhProcedures { get; } = new("pH method",
     [
         (Procedure.PhWater11, "water-1:1", ["1:1 water", "water 1:1"]), (Procedure.PhWater12, "water-1:2", ["1:2 water", "water 1:2"]),
+        (Procedure.PhWater125, "water-1:2.5", ["1:2.5 water", "water 1:2.5"]), (Procedure.PhWater15, "water-1:5", ["1:5 water", "water 1:5"]),
         (Procedure.PhCalciumChloride, "cacl2-0.01m", ["cacl2"]), (Procedure.PhPotassiumChloride, "kcl-1m", ["kcl"]),
     ]);
 
@@ -77,6 +80,9 @@ public static class Words
         (Procedure.BufferSmp, "smp", []), (Procedure.BufferSikora, "sikora", []), (Procedure.BufferAdamsEvans, "adams-evans", ["adams evans"]),
         (Procedure.BufferMooreSikora, "moore-sikora", ["moore sikora"]), (Procedure.BufferWoodruff, "woodruff", []),
     ]);
+
+    private static Vocabulary<Procedure> CapacityProcedures { get; } = new("lime buffer capacity method",
+        [(Procedure.CapacityThirtyMinutes, "30-minutes", ["30 minutes", "30 min"]), (Procedure.CapacityEquilibrium, "equilibrium", [])]);
 
     private static Vocabulary<Procedure> SaltProcedures { get; } = new("extract",
         [(Procedure.SaltsSaturatedPaste, "saturated-paste", ["saturated paste"]), (Procedure.Salts11, "1:1", []), (Procedure.Salts12, "1:2", [])]);

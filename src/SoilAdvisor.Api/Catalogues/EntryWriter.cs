@@ -42,15 +42,21 @@ internal static class EntryWriter
 
     public static LimeMethodEntry Write(LimeMethod method, Tables tables, Bibliography bibliography) => new(
         method.Id, method.Title, method.Institution, method.Regions,
-        Words.ProceduresOf(Analyte.BufferPh)!.IdOf(method.Buffer),
-        method.Kind == LimeMethodKind.Table ? "table" : "equation",
+        LimeWords.Reads.IdOf(method.Reads),
+        Buffers(method).FirstOrDefault(),
+        Buffers(method),
+        LimeWords.Kinds.IdOf(method.Kind),
         method.FormulaId, method.Unit, method.Basis.Words,
         new Units(false).Of(method.Depth),
-        method.Targets, method.BufferFrom, method.BufferTo, method.Interpolate,
+        method.Targets, LimeWords.Soils.IdOf(method.Limits.Soil), method.SaltScale is { } scale ? Words.ProceduresOf(Analyte.Ph)!.IdOf(scale) : null,
+        method.Limits.PhFrom, method.Limits.PhTo, method.Limits.BufferFrom, method.Limits.BufferTo, LimeWords.Rows.IdOf(method.Rows), method.Interpolate,
         [.. method.Parameters.Select(p => new PublishedValue(p.Symbol, p.Value, null, null, p.Unit, p.Meaning, null, bibliography.Cite(p.Source)))],
-        [.. method.Cells.Select(c => new LimeCellEntry(c.BufferPh, c.TargetPh, c.Rate, bibliography.Cite(c.Source)))],
+        [.. method.Equations.Select(e => new LimeEquationEntry(e.TargetPh, e.Constant, e.PerBuffer, e.PerBufferSquare, e.PerPh, bibliography.Cite(e.Source)))],
+        [.. method.Cells.Select(c => new LimeCellEntry(c.BufferPh, c.Acidity, c.SoilPh, [.. c.Soils.Select(Words.SoilGroups.IdOf)], c.TargetPh, c.Rate, bibliography.Cite(c.Source)))],
         method.Notes,
         bibliography.Cite(method.Source));
+
+    private static List<string> Buffers(LimeMethod method) => [.. method.Buffers.Select(Words.ProceduresOf(Analyte.BufferPh)!.IdOf)];
 
     public static RuleEntry Write(OrganicRule rule, Tables tables, Bibliography bibliography) =>
         new(rule.Id, rule.Standard, rule.Section, rule.Subject, rule.WhatItAsks, bibliography.Cite(rule.Source));

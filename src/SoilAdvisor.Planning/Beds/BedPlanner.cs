@@ -16,7 +16,7 @@ internal sealed class BedPlanner(FarmRequest request, Tables tables, Guide guide
 {
     // Used elsewhere in the walk; that a guide does not rate them is no loss.
     private static readonly Analyte[] NotRatedAsNutrients =
-        [Analyte.Ph, Analyte.BufferPh, Analyte.CationExchangeCapacity, Analyte.OrganicMatter, Analyte.Acidity, Analyte.ElectricalConductivity, Analyte.NitrateN, Analyte.AmmoniumN];
+        [Analyte.Ph, Analyte.BufferPh, Analyte.CationExchangeCapacity, Analyte.OrganicMatter, Analyte.Acidity, Analyte.LimeBufferCapacity, Analyte.ElectricalConductivity, Analyte.NitrateN, Analyte.AmmoniumN];
 
     public BedPlan Plan(Bed bed)
     {

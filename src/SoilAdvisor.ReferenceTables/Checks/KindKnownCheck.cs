@@ -11,7 +11,7 @@ internal sealed class KindKnownCheck : ITableCheck
     [
         .. folder.Tables.SelectMany(t => Fault(t.Document, t.Document.Value.Kind, t.Kind.Name)),
         .. folder.RateTables.SelectMany(d => Fault(d, d.Value.Kind, RateTableDocument.ClassTable, RateTableDocument.BuildUpAndMaintenance)),
-        .. folder.LimeMethods.SelectMany(d => Fault(d, d.Value.Kind, LimeMethodDocument.Equation, LimeMethodDocument.Table)),
+        .. folder.LimeMethods.SelectMany(d => Fault(d, d.Value.Kind, LimeMethodDocument.Equation, LimeMethodDocument.TargetEquations, LimeMethodDocument.Table, LimeMethodDocument.LaboratoryOnly)),
     ];
 
     private IEnumerable<TableProblem> Fault(Document document, string kind, params string[] known) =>

@@ -1,3 +1,4 @@
+using SoilAdvisor.Agronomy.Acidity;
 using SoilAdvisor.ReferenceTables.Reading;
 
 namespace SoilAdvisor.ReferenceTables.Checks;
@@ -5,7 +6,6 @@ namespace SoilAdvisor.ReferenceTables.Checks;
 /// <summary>A unit is one that the program can convert.</summary>
 internal sealed class UnitKnownCheck : ITableCheck
 {
-    private static readonly string[] LimeUnits = ["ton/acre", "lb/acre"];
     private static readonly string[] DepthUnits = ["in", "cm"];
 
     public string Code => "unit-known";
@@ -20,7 +20,7 @@ internal sealed class UnitKnownCheck : ITableCheck
            from row in table.Rows
            where row["unit"] is null && (row["value"] ?? row["low"] ?? row["high"]) is not null
            select row.At("unit", Code, "A number stands here without a unit. Write the unit as printed."),
-        .. folder.LimeMethods.Where(d => !LimeUnits.Contains(d.Value.Unit)).Select(d => d.At("unit", Code, Say(d.Value.Unit, LimeUnits))),
+        .. folder.LimeMethods.Where(d => !LimeRateUnits.Ids.Contains(d.Value.Unit)).Select(d => d.At("unit", Code, Say(d.Value.Unit, LimeRateUnits.Ids))),
         .. folder.LimeMethods.Where(d => !DepthUnits.Contains(d.Value.Depth.Unit)).Select(d => d.At("depth.unit", Code, Say(d.Value.Depth.Unit, DepthUnits))),
     ];
 

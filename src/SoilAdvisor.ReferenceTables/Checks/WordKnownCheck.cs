@@ -1,3 +1,4 @@
+using SoilAdvisor.Agronomy.Acidity;
 using SoilAdvisor.Agronomy.SoilTests;
 using SoilAdvisor.Agronomy.Working;
 using SoilAdvisor.ReferenceTables.Reading;
@@ -9,7 +10,6 @@ internal sealed class WordKnownCheck : ITableCheck
 {
     private static readonly string[] CalibrationWords = ["vegetables", "field-crops", "general"];
     private static readonly string[] AreaBasisWords = ["broadcast-acre"];
-    private static readonly string[] LimeBasisWords = ["agricultural limestone", "calcium carbonate equivalent", "100-score lime"];
 
     public string Code => "word-known";
 
@@ -18,8 +18,12 @@ internal sealed class WordKnownCheck : ITableCheck
         .. TableCell.Of(folder).SelectMany(Faults),
         .. folder.Guides.SelectMany(d => Fault(d, "calibratedOn", d.Value.CalibratedOn, CalibrationWords)),
         .. folder.RateTables.SelectMany(d => Fault(d, "areaBasis", d.Value.AreaBasis, AreaBasisWords)),
-        .. folder.LimeMethods.SelectMany(d => Fault(d, "basis", d.Value.Basis, LimeBasisWords)),
-        .. folder.LimeMethods.SelectMany(d => Fault(d, "buffer", d.Value.Buffer, Words.ProceduresOf(Analyte.BufferPh)!.Ids)),
+        .. folder.LimeMethods.SelectMany(d => Fault(d, "basis", d.Value.Basis, LimeBasis.Ids)),
+        .. folder.LimeMethods.SelectMany(d => d.Value.Buffers.SelectMany((word, i) => Fault(d, string.Create(CultureInfo.InvariantCulture, $"buffers[{i}]"), word, Words.ProceduresOf(Analyte.BufferPh)!.Ids))),
+        .. folder.LimeMethods.SelectMany(d => Fault(d, "reads", d.Value.Reads, LimeWords.Reads.Ids)),
+        .. folder.LimeMethods.SelectMany(d => Fault(d, "soil", d.Value.Soil ?? "any", LimeWords.Soils.Ids)),
+        .. folder.LimeMethods.SelectMany(d => Fault(d, "rows", d.Value.Rows ?? "points", LimeWords.Rows.Ids)),
+        .. folder.LimeMethods.Where(d => d.Value.SaltScale is not null).SelectMany(d => Fault(d, "saltScale", d.Value.SaltScale!, Words.ProceduresOf(Analyte.Ph)!.Ids)),
     ];
 
     private IEnumerable<TableProblem> Faults(TableCell cell)

@@ -85,7 +85,11 @@ internal static class RowKinds
     public static RowKind CoverCropValues { get; } = Of("cover-crop-values", "cover-crops", "cover-crop-values", Presence.Required,
         Key("cover_crop"), Word("property", PropertyUnits.OfCoverCrops.Keys), OptionalNumber("value"), OptionalNumber("low"), OptionalNumber("high"), OptionalText("unit"), OptionalText("text"));
 
-    public static RowKind LimeCells { get; } = Of("lime-cells", "lime-methods/*", "cells", Presence.Optional, Number("buffer_ph"), Number("target_ph"), Number("rate"));
+    public static RowKind LimeCells { get; } = Of("lime-cells", "lime-methods/*", "cells", Presence.Optional,
+        OptionalNumber("buffer_ph"), OptionalNumber("acidity"), OptionalNumber("soil_ph"), OptionalText("soil_group"), OptionalNumber("target_ph"), Number("rate"));
+
+    public static RowKind LimeEquations { get; } = Of("lime-equations", "lime-methods/*", "equations", Presence.Optional,
+        Number("target_ph"), Number("constant"), Number("per_buffer"), Number("per_buffer_square"), Number("per_ph"));
 
     public static RowKind LimeParameters { get; } = Of("lime-parameters", "lime-methods/*", "parameters", Presence.Optional,
         Key("symbol"), Text("meaning"), Number("value"), Text("unit"));
@@ -120,7 +124,7 @@ internal static class RowKinds
     public static IReadOnlyList<RowKind> All { get; } =
     [
         Ratings, Indices, Ceilings, Rates, Splits, RateParameters, Credits, Crops, CropValues, Aliases, Removals, TargetPhs, Materials, MaterialValues, Cautions,
-        MaterialCautions, CoverCrops, CoverCropValues, LimeCells, LimeParameters, OrganicRules, Variability,
+        MaterialCautions, CoverCrops, CoverCropValues, LimeCells, LimeEquations, LimeParameters, OrganicRules, Variability,
         CationWeights, CationBuffers, CationLimits, ReferenceSaturations, RatioTrials, MethodConversions,
     ];
 

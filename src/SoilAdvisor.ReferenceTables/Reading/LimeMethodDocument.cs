@@ -7,16 +7,20 @@ internal sealed record LimeMethodDocument(
     string Title,
     string Institution,
     IReadOnlyList<string> Region,
-    string Buffer,
+    string Reads,
+    IReadOnlyList<string> Buffers,
     string? Formula,
     string Unit,
     string Basis,
     DepthDocument Depth,
     IReadOnlyList<decimal>? Targets,
+    string? Soil,
+    string? SaltScale,
     decimal? PhFrom,
     decimal? PhTo,
     decimal? BufferFrom,
     decimal? BufferTo,
+    string? Rows,
     bool Interpolate,
     SourceReference Source,
     string Evidence,
@@ -28,5 +32,9 @@ internal sealed record LimeMethodDocument(
 {
     public const string Equation = "equation";
 
+    public const string TargetEquations = "target-equations";
+
     public const string Table = "table";
+
+    public const string LaboratoryOnly = "laboratory-only";
 }

@@ -35,6 +35,7 @@ internal static class TradeWords
         Analyte.CationExchangeCapacity => "Cation exchange capacity",
         Analyte.ElectricalConductivity => "Soluble salts (conductivity)",
         Analyte.Acidity => "Acidity",
+        Analyte.LimeBufferCapacity => "Lime buffer capacity",
         _ => throw new ArgumentOutOfRangeException(nameof(analyte)),
     };
 

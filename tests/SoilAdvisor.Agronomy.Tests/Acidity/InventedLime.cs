@@ -19,10 +19,10 @@ internal static class InventedLime
     private static readonly Citation Recalled = new("invented", null, Evidence.FromMemory);
 
     public static readonly LimeMethod NorthCarolina = Equation("north-carolina", Procedure.BufferMehlich, "lime-mehlich-north-carolina", "ton/acre", "agricultural limestone", Seen,
-        ("acidity-coefficient", 4), ("buffer-start-ph", 6.6m), ("reference-ph", 6.6m));
+        ("acidity-coefficient", 4), ("buffer-start-ph", 6.6m), ("reference-ph", 6.6m), ("residual-loss-mineral", 8), ("residual-loss-organic", 16));
 
     public static readonly LimeMethod Pennsylvania = Equation("pennsylvania", Procedure.BufferModifiedMehlich, "lime-modified-mehlich-pennsylvania", "lb/acre", CalciumCarbonateEquivalent, Seen,
-        ("rate-per-acidity-target-7-0", 1000), ("rate-per-acidity-target-6-5", 840), ("acidity-limit", 4), ("fixed-rate-target-6-5", 2000));
+        ("rate-per-acidity-target-7-0", 1000), ("rate-per-acidity-target-6-5", 840), ("acidity-limit", 4), ("fixed-rate-target-6-5", 2000)) with { Reads = LimeReads.Acidity };
 
     public static readonly LimeMethod AdamsEvans = Equation("adams-evans", Procedure.BufferAdamsEvans, "lime-adams-evans", "lb/acre", "agricultural limestone", Recalled,
         ("acidity-coefficient", 8), ("buffer-start-ph", 8), ("saturation-constant", 7.79m), ("saturation-linear", 5.55m), ("saturation-square", 2.27m), ("lime-per-acidity", 1000), ("efficiency-factor", 1.5m), ("cec-limit", 8), ("rate-limit", 5));
@@ -62,8 +62,8 @@ internal static class InventedLime
         LimeRequirementCalculation.For(test, Target(target), methods ?? All, asked, region, [], working);
 
     private static LimeMethod Equation(string id, Procedure buffer, string? formula, string unit, string basis, Citation source, params (string Symbol, decimal Value)[] parameters) => new(
-        id, $"Method {id}", "Nobody", [$"XX-{id}"], buffer, LimeMethodKind.Equation, formula, unit, LimeBasis.Read(basis).Value, Length.FromInches(6), [], null, null, false,
+        id, $"Method {id}", "Nobody", [$"XX-{id}"], LimeReads.BufferPh, [buffer], LimeMethodKind.Equation, formula, unit, LimeBasis.Read(basis).Value, Length.FromInches(6), [], LimeLimits.None, false,
         [.. parameters.Select(p => new RateParameter(p.Symbol, p.Symbol, p.Value, "", source))], [], source, null);
 
-    private static LimeCell Cell(decimal buffer, decimal target, decimal rate) => new(buffer, target, rate, Seen);
+    private static LimeCell Cell(decimal buffer, decimal target, decimal rate) => new(buffer, null, null, [], target, rate, Seen);
 }

@@ -59,7 +59,7 @@ public sealed class NeedLawTests
     {
         Assert.All(Formulas.All, f => Assert.Contains(f.Source.SourceId, Tables.Sources.Keys));
         Assert.All(
-            Tables.LimeMethods.Values.Where(m => m.Kind == LimeMethodKind.Equation),
+            Tables.LimeMethods.Values.Where(m => m.Kind is LimeMethodKind.Equation or LimeMethodKind.TargetEquations),
             m => Assert.Contains(m.FormulaId, Formulas.All.Select(f => f.Id)));
     }
 
@@ -137,7 +137,7 @@ public sealed class NeedLawTests
     private static SoilTest Acid(LimeMethod method, decimal ph, decimal buffer) => new("s", null, null, null, null, null, null,
     [
         new LabReading(Analyte.Ph, Amount.Measured(ph), ReportingUnit.PhUnits, Method.By(Procedure.PhWater11), "test"),
-        new LabReading(Analyte.BufferPh, Amount.Measured(buffer), ReportingUnit.PhUnits, Method.By(method.Buffer), "test"),
+        new LabReading(Analyte.BufferPh, Amount.Measured(buffer), ReportingUnit.PhUnits, Method.By(method.Buffers.Count > 0 ? method.Buffers[0] : Procedure.BufferSmp), "test"),
         new LabReading(Analyte.Acidity, Amount.Measured(5), ReportingUnit.MilliequivalentsPer100Grams, default, "test"),
     ], []);
 
