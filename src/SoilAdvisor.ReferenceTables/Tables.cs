@@ -52,6 +52,7 @@ public sealed class Tables
         LimeMethods = ById(folder.LimeMethods.Select(d => LimeMethodBuilding.Build(d, folder)), m => m.Id);
         MethodConversions = ById(MethodConversionBuilding.Build(folder), c => c.Id);
         Cations = CationBuilding.Build(folder);
+        TargetPhs = [.. TargetPhBuilding.Build(folder)];
         OrganicRules = ById(OrganicRuleBuilding.Build(folder), r => r.Id);
         Variability = VariabilityBuilding.Build(folder);
         cropNames = folder.RowsOf(RowKinds.Aliases).Select(row => KeyValuePair.Create(row.Needed("alias"), row.Needed("crop")))
@@ -91,6 +92,9 @@ public sealed class Tables
 
     /// <summary>Published rules for the sum of cations.</summary>
     public CationRules Cations { get; }
+
+    /// <summary>Published target pH by crop group, soil and region, in the order of the file.</summary>
+    public IReadOnlyList<TargetPhRow> TargetPhs { get; }
 
     /// <summary>Rules of the organic standards by id.</summary>
     public IReadOnlyDictionary<string, OrganicRule> OrganicRules { get; }

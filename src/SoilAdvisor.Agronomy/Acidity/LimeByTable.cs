@@ -57,12 +57,11 @@ internal static class LimeByTable
     private static Answer<LimeRequirement> Outside(LimeMethod method, LimeReading read, List<LimeCell> column)
     {
         var (lowest, highest) = (column.Min(c => c.Row), column.Max(c => c.Row));
-        return Answer<LimeRequirement>.Refused(
-            $"{read.Code}-outside-method",
+        return Answer<LimeRequirement>.Refused(read.Outside(
             Invariant($"{method.Title} is printed for {read.Name} {lowest} to {highest}; the reading is {read.Value}."),
             read.Acidness(read.Value) < read.Acidness(column[0].Row)
                 ? "The soil holds little reserve acidity. Ask the laboratory whether it advises any lime."
-                : $"Have the {read.Name} measured again, or ask the laboratory for its lime rate.");
+                : $"Have the {read.Name} measured again, or ask the laboratory for its lime rate."));
     }
 
     private static LimeRequirement AtCell(LimeQuestion question, LimeMethod method, LimeReading read, LimeCell cell)

@@ -4,7 +4,7 @@ using SoilAdvisor.Agronomy.Working;
 namespace SoilAdvisor.Agronomy.Acidity;
 
 /// <summary>The value that a lime table is entered with.</summary>
-internal sealed record LimeReading(decimal Value, string Symbol, string Name, string Unit, string Code, Origin From)
+internal sealed record LimeReading(decimal Value, string Symbol, string Name, string Unit, Func<string, string, Refusal> Outside, Origin From)
 {
     /// <summary>The value for a table; refuses where the report does not give it.</summary>
     public static Answer<LimeReading> Of(LimeQuestion question, LimeMethod method)
@@ -12,13 +12,13 @@ internal sealed record LimeReading(decimal Value, string Symbol, string Name, st
         switch (method.Reads)
         {
             case LimeReads.Acidity:
-                return AcidityOf(question, method).Select(a => new LimeReading(a.Amount.Number, "EA", "exchangeable acidity", "meq/100g", "acidity", Origin.Given(a.Where)));
+                return AcidityOf(question, method).Select(a => new LimeReading(a.Amount.Number, "EA", "exchangeable acidity", "meq/100g", (words, advice) => new Refusal("acidity-outside-method", words, advice), Origin.Given(a.Where)));
             case LimeReads.BufferPh:
                 var buffer = question.Test.Of(Analyte.BufferPh)!;
-                return Answer<LimeReading>.Given(new LimeReading(buffer.Amount.Number, "BpH", "buffer pH", "pH", "buffer", Origin.Given(buffer.Where)));
+                return Answer<LimeReading>.Given(new LimeReading(buffer.Amount.Number, "BpH", "buffer pH", "pH", (words, advice) => new Refusal("buffer-outside-method", words, advice), Origin.Given(buffer.Where)));
             default:
                 return method.SaltScale is null
-                    ? Answer<LimeReading>.Given(new LimeReading(question.Ph, "pH", "soil pH", "pH", "ph", question.PhFrom))
+                    ? Answer<LimeReading>.Given(new LimeReading(question.Ph, "pH", "soil pH", "pH", OutsidePh, question.PhFrom))
                     : SaltPh(question, method);
         }
     }
@@ -33,11 +33,13 @@ internal sealed record LimeReading(decimal Value, string Symbol, string Name, st
                 "Look for exchangeable acidity or exchangeable H on the report and enter it as acidity, meq/100g.");
 
     /// <summary>Larger for a more acid soil, so that rows of any reading stand in one order.</summary>
-    public decimal Acidness(decimal value) => Code == "acidity" ? value : -value;
+    public decimal Acidness(decimal value) => Symbol == "EA" ? value : -value;
+
+    private static Refusal OutsidePh(string words, string advice) => new("ph-outside-method", words, advice);
 
     private static Answer<LimeReading> SaltPh(LimeQuestion question, LimeMethod method) =>
         question.Test.Of(Analyte.Ph) is { Amount.Kind: AmountKind.Measured } reading && reading.Method.Procedure == method.SaltScale
-            ? Answer<LimeReading>.Given(new LimeReading(reading.Amount.Number, "pH", "soil pH", "pH", "ph", Origin.Given(reading.Where)))
+            ? Answer<LimeReading>.Given(new LimeReading(reading.Amount.Number, "pH", "soil pH", "pH", OutsidePh, Origin.Given(reading.Where)))
             : Answer<LimeReading>.Refused(
                 "ph-outside-method",
                 $"{method.Title} goes by pH in {Words.ProceduresOf(Analyte.Ph)!.IdOf(method.SaltScale!.Value)}, which the report does not give.",

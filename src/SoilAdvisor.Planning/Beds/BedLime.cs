@@ -26,7 +26,7 @@ internal sealed record BedLime(LimePlan? Plan, Refusal? Refused, decimal? PhAfte
     public static BedLime Of(Bed bed, FarmRequest request, Tables tables, Offers offers, IReadOnlyList<Rating> ratings, WorkingSheet? working)
     {
         working?.Section("Lime");
-        var answer = TargetPhChoice.For(bed.Plantings, bed.SoilTest, null).Then(t =>
+        var answer = TargetPhChoice.For(bed.Plantings, bed.SoilTest, null, tables.TargetPhs, request.Region).Then(t =>
             LimeRequirementCalculation.For(bed.SoilTest, t.Target, tables.LimeMethods.Values, request.LimeMethod, request.Region, t.Assumptions, working));
         if (!answer.TryGet(out var requirement, out var refused))
         {

@@ -1,4 +1,5 @@
 using SoilAdvisor.Agronomy.Working;
+using SoilAdvisor.ReferenceTables.Acidity;
 using SoilAdvisor.ReferenceTables.Kinds;
 using SoilAdvisor.ReferenceTables.Reading;
 
@@ -21,9 +22,11 @@ internal sealed class IdResolvesCheck(string code, RowKind defines, string colum
         }
         var known = folder.IdsOf(defines);
         return from user in users
+               let named = user == RowKinds.TargetPhs ? "crops" : column
                from row in folder.RowsOf(user)
-               where row[column] is { } id && !known.Contains(id)
-               select row.At(column, code, $"\"{row[column]}\" is not written in {defines.Home}/{defines.FileName}.csv.{Nearest(row[column]!, known)}");
+               from id in row.Parts(named)
+               where id != TargetPhBuilding.AllOthers && !known.Contains(id)
+               select row.At(named, code, $"\"{id}\" is not written in {defines.Home}/{defines.FileName}.csv.{Nearest(id, known)}");
     }
 
     private static string Nearest(string id, IEnumerable<string> known) => NearestNames.Of(id, known) is { Count: > 0 } near ? $" Did you mean {string.Join(" or ", near)}?" : "";

@@ -35,7 +35,7 @@ internal static class TableChecks
         new ScaleOverlapCheck(),
         new StandingOrderCheck(),
         new MethodFitsCheck(),
-        new IdResolvesCheck("crop-known", RowKinds.Crops, "crop", RowKinds.Rates, RowKinds.Splits, RowKinds.CropValues, RowKinds.Aliases, RowKinds.Removals),
+        new IdResolvesCheck("crop-known", RowKinds.Crops, "crop", RowKinds.Rates, RowKinds.Splits, RowKinds.CropValues, RowKinds.Aliases, RowKinds.Removals, RowKinds.TargetPhs),
         new IdResolvesCheck("material-known", RowKinds.Materials, "material", RowKinds.MaterialValues, RowKinds.MaterialCautions),
         new IdResolvesCheck("caution-known", RowKinds.Cautions, "caution", RowKinds.MaterialCautions),
         new IdResolvesCheck("cover-crop-known", RowKinds.CoverCrops, "cover_crop", RowKinds.CoverCropValues),

@@ -65,7 +65,8 @@ internal static class RowKinds
         OptionalNumber("n"), OptionalNumber("p2o5"), OptionalNumber("k2o"), OptionalNumber("ca"), OptionalNumber("mg"), OptionalNumber("s"));
 
     public static RowKind TargetPhs { get; } = Of("target-ph", "crops", "target-ph", Presence.Optional,
-        Text("crop_group"), Text("soil_class"), OptionalNumber("ph_low"), OptionalNumber("ph_high"), Text("kind"), OptionalText("region"));
+        Text("crop_group"), OptionalText("crops"), Text("soil_class"), Word("soil", ["any", "mineral", "organic"]), Number("ph_low"), Number("ph_high"),
+        Word("kind", ["optimum", "target", "minimum", "optimum-to-target"]), Text("region"), OptionalText("regions"));
 
     public static RowKind Materials { get; } = Of("materials", "materials", "materials", Presence.Required,
         Key("id"), Text("name"), Word("category", MaterialCategories), Word("basis", ["as-sold", "as-spread", "dry"]),

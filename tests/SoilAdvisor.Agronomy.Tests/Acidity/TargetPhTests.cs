@@ -75,6 +75,70 @@ public sealed class TargetPhTests
     public void A_target_that_no_crop_wants_is_refused(double asked, bool given) =>
         Assert.Equal(given, TargetPhChoice.For([Crop("beet", 6.5m)], Mineral, (decimal)asked).IsGiven);
 
+    [Fact]
+    public void Where_crops_disagree_each_is_named_with_what_it_wants_and_what_to_do()
+    {
+        var said = Assert.Single(TargetPhChoice.For([Crop("beet", 6.5m), Crop("potato", 5.2m), Crop("bean", 6.2m)], Mineral, null).Value.Assumptions).Text;
+
+        Assert.All(["beet pH 6.5", "potato pH 5.2", "bean pH 6.2", "another bed", "grow potato first"], words => Assert.Contains(words, said, StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void The_regions_own_target_goes_before_the_crops_figure()
+    {
+        var answer = TargetPhChoice.For([Crop("beet", 6.5m)], Mineral, null, [Row("beet", new PublishedPh.Target(6.2m))], "XX-A").Value;
+
+        Assert.Equal(6.2m, answer.Target.Value);
+        Assert.Equal("target-ph-region", Assert.Single(answer.Assumptions).Code);
+        Assert.Equal(6.5m, TargetPhChoice.For([Crop("beet", 6.5m)], Mineral, null, [Row("beet", new PublishedPh.Target(6.2m))], "XX-B").Value.Target.Value);
+    }
+
+    [Fact]
+    public void A_row_for_the_crop_goes_before_one_for_all_others()
+    {
+        TargetPhRow[] rows = [Row("", new PublishedPh.Target(6.2m)), Row("potato", new PublishedPh.Target(5.2m))];
+
+        Assert.Equal(5.2m, TargetPhChoice.For([Crop("potato", 5.8m)], Mineral, null, rows, "XX-A").Value.Target.Value);
+        Assert.Equal(6.2m, TargetPhChoice.For([Crop("beet", 6.5m)], Mineral, null, rows, "XX-A").Value.Target.Value);
+    }
+
+    [Fact]
+    public void A_floor_is_never_aimed_at()
+    {
+        var answer = TargetPhChoice.For([Crop("beet", 6.5m)], Mineral, null, [Row("beet", new PublishedPh.Floor(6.3m))], "XX-A").Value;
+
+        Assert.Equal((6.5m, 6.3m), (answer.Target.Value, answer.Target.LimeBelow));
+        Assert.Equal("target-ph-floor", Assert.Single(answer.Assumptions).Code);
+    }
+
+    [Fact]
+    public void Of_an_optimum_the_low_end_and_of_an_optimum_with_a_target_the_target_is_aimed_at()
+    {
+        Assert.Equal(6.0m, TargetPhChoice.For([Crop("beet", 6.5m)], Mineral, null, [Row("beet", new PublishedPh.Optimum(6.0m, 6.8m))], "XX-A").Value.Target.Value);
+        Assert.Equal(6.7m, TargetPhChoice.For([Crop("beet", 6.5m)], Mineral, null, [Row("beet", new PublishedPh.OptimumAndTarget(6.5m, 6.7m))], "XX-A").Value.Target.Value);
+    }
+
+    [Fact]
+    public void A_recalled_row_of_the_region_gives_way_to_the_crops_figure()
+    {
+        var recalled = Row("beet", new PublishedPh.Target(6.0m)) with { Source = new Citation("invented", null, Evidence.FromMemory) };
+
+        Assert.Equal(6.5m, TargetPhChoice.For([Crop("beet", 6.5m)], Mineral, null, [recalled], "XX-A").Value.Target.Value);
+    }
+
+    [Fact]
+    public void An_organic_soil_takes_a_target_of_its_own_only()
+    {
+        var organic = Mineral with { SoilGroup = SoilGroup.Organic };
+        TargetPhRow[] rows = [Row("beet", new PublishedPh.Target(6.2m)), Row("", new PublishedPh.Target(5.6m)) with { Soil = LimeSoil.Organic }];
+
+        Assert.Equal(5.6m, TargetPhChoice.For([Crop("beet", 6.5m)], organic, null, rows, "XX-A").Value.Target.Value);
+        Assert.Equal("organic-soil-target", TargetPhChoice.For([Crop("beet", 6.5m)], organic, null, rows, "XX-B").Reason.Code);
+    }
+
+    private static TargetPhRow Row(string crop, PublishedPh ph) =>
+        new("group", crop.Length == 0 ? [] : [crop], crop.Length == 0, "mineral", LimeSoil.Mineral, ph, "Region A", ["XX-A"], new Citation("invented", null, Evidence.Seen));
+
     private static Planting Crop(string id, decimal? target, decimal? low = null, decimal? limeBelow = null)
     {
         var values = new List<CropValue>();
