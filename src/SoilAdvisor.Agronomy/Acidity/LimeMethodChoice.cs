@@ -16,13 +16,14 @@ internal static class LimeMethodChoice
             _ => null,
         };
 
-    /// <summary>Methods that the soil test may enter, best first: seen before recalled, then those of the region, then in the order of the tables.</summary>
+    /// <summary>Methods that the soil test may enter, best first: seen before recalled, then those of the region, then by id.</summary>
     public static IReadOnlyList<LimeMethod> Fitting(LimeQuestion question, IEnumerable<LimeMethod> methods) =>
     [
         .. methods
-            .Where(m => !m.IsRough && Unfit(question, m) is null)
+            .Where(m => !m.IsRough && Unfit(question, m) is null && (m.Limits.Soil != LimeSoil.Organic || question.Test.SoilGroup == SoilGroup.Organic))
             .OrderBy(m => m.Source.Evidence == Evidence.FromMemory)
-            .ThenBy(m => !IsOf(m, question.Region)),
+            .ThenBy(m => !IsOf(m, question.Region))
+            .ThenBy(m => m.Id, StringComparer.Ordinal),
     ];
 
     /// <summary>Tables of texture and pH, for a soil without a buffer.</summary>
