@@ -73,7 +73,7 @@ public sealed class LimitChecks(ITestOutputHelper output)
             }
         }
 
-        Assert.True(counts.Where(c => c.Evidence == LimitEvidence.Published).Sum(c => c.Rows) >= 100);
+        Assert.True(counts.Where(c => c.Evidence == LimitEvidence.Published).Sum(c => c.Rows) >= 800);
         Assert.Equal(LimitTable.All.Sum(t => t.Rows.Count), counts.Sum(c => c.Rows));
     }
 
