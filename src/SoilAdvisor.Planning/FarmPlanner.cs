@@ -66,7 +66,7 @@ public static class FarmPlanner
             Purchases.Of(beds),
             OrganicChecks.OnTheShelf(request.Materials.Select(m => m.Material), tables.OrganicRules),
             Warnings(chosen.Guide, offers),
-            Assumptions(offers, request),
+            [.. chosen.Assumptions, .. Assumptions(offers, request)],
             beds.Any(b => b.State != BedState.Planned),
             Costs.Sum(beds.Select(b => b.Cost)));
     }

@@ -8,8 +8,8 @@ namespace SoilAdvisor.Planning;
 /// <summary>
 /// Finds the guide that fits the soil tests. A guide that was asked for is taken when it covers the method of their phosphorus or potassium,
 /// even where it must still be told the part of its region or a crop; otherwise the one that rates most of their phosphorus and potassium,
-/// then the one written for the region, then calibrated on vegetables, then with rates that may be read with it, then the one that was read
-/// rather than recalled. The order is ours and is said with the choice.
+/// then the one written for the region, then calibrated on vegetables, then with rates that may be read with it, then the one that rates most of
+/// the other readings. Only between equals does the one that was read go before the one recalled. The order is ours and is said with the choice.
 /// </summary>
 public static class GuideChoice
 {
@@ -29,19 +29,39 @@ public static class GuideChoice
             .ToList();
         if (asked is not null)
         {
-            return Asked(GuideFit.Of(asked, tests, region, crops, tables), fits, tests);
+            return Asked(GuideFit.Of(asked, tests, region, crops, tables), fits, tests, crops, tables);
         }
 
         return fits is [var best, ..]
-            ? Answer<GuideSelection>.Given(new GuideSelection(best.Guide, best.Why(tests.Count), Others(fits, best.Guide)))
+            ? Answer<GuideSelection>.Given(new GuideSelection(best.Guide, best.Why(tests.Count, fits.Skip(1).FirstOrDefault()), Others(fits, best.Guide), Assumptions(best.Guide, crops, tables)))
             : Answer<GuideSelection>.Refused(
                 "no-guide-covers",
                 $"No guide has limits for phosphorus or potassium by {Methods(tests)}.",
                 $"Ask the laboratory which extractant it used. Guides are held for: {string.Join("; ", tables.Guides.Values.Select(g => $"{g.Id} ({MethodsOf(g)})"))}.");
     }
 
-    private static Answer<GuideSelection> Asked(GuideFit asked, List<GuideFit> fits, IReadOnlyList<SoilTest> tests) => asked.MainCovered > 0 || (asked.Covered > 0 && fits.Count == 0)
-        ? Answer<GuideSelection>.Given(new GuideSelection(asked.Guide, "You named this guide.", Others(fits, asked.Guide)))
+    /// <summary>Guides to offer where lime spoils the acid extractants: those that rate phosphorus by Olsen, of the region first.</summary>
+    /// <param name="region">ISO 3166-2 code; null when not said.</param>
+    /// <param name="tables">The reference tables.</param>
+    /// <returns>Their ids.</returns>
+    public static IReadOnlyList<string> OlsenGuides(string? region, Tables tables) =>
+    [
+        .. tables.Guides.Values
+            .Where(g => g.Scales.Any(s => s is { Analyte: Analyte.P, Method.Extractant: Extractant.Olsen }))
+            .OrderBy(g => region is not null && g.Regions.Contains(region, StringComparer.OrdinalIgnoreCase) ? 0 : 1)
+            .ThenBy(g => g.CalibratedOn == "vegetables" ? 0 : 1)
+            .ThenBy(g => g.Id, StringComparer.Ordinal)
+            .Select(g => g.Id),
+    ];
+
+    // Grain and dry seed are field crops; everything else that is grown here is a vegetable. No crop named is taken as vegetables, for whom this is made.
+    private static List<Assumption> Assumptions(Guide guide, IReadOnlyList<string> crops, Tables tables) =>
+        guide.CalibratedOn == "field-crops" && (crops.Count == 0 || crops.Any(id => tables.Crops.TryGetValue(id, out var crop) && crop.EdiblePart is not ("grain" or "dry seed")))
+            ? [new Assumption("field-crop-limits", $"The limits of {guide.Id} were calibrated on field crops. Vegetables often need more than field crops: a class at or just above target may still be short for them.", Citation.OurJudgement)]
+            : [];
+
+    private static Answer<GuideSelection> Asked(GuideFit asked, List<GuideFit> fits, IReadOnlyList<SoilTest> tests, IReadOnlyList<string> crops, Tables tables) => asked.MainCovered > 0 || (asked.Covered > 0 && fits.Count == 0)
+        ? Answer<GuideSelection>.Given(new GuideSelection(asked.Guide, "You named this guide.", Others(fits, asked.Guide), Assumptions(asked.Guide, crops, tables)))
         : Answer<GuideSelection>.Refused(
             "guide-does-not-cover",
             $"The guide {asked.Guide.Id} has no limits for phosphorus or potassium by {Methods(tests)}; it covers {MethodsOf(asked.Guide)}.",

@@ -67,7 +67,8 @@ internal sealed record GuideFit(Guide Guide, int Main, int Rated, int MainCovere
 
     /// <summary>Why this one, in a plain sentence.</summary>
     /// <param name="tests">How many soil tests there are.</param>
-    public string Why(int tests)
+    /// <param name="next">The guide that came next; null for none.</param>
+    public string Why(int tests, GuideFit? next)
     {
         List<string> reasons =
         [
@@ -80,9 +81,22 @@ internal sealed record GuideFit(Guide Guide, int Main, int Rated, int MainCovere
 
         reasons.Add(Calibration switch { 0 => "it was calibrated on vegetables", 1 => "it is a general guide", _ => "no guide calibrated on vegetables fits better, although this one was calibrated on field crops" });
         reasons.Add(CropsWithRates > 0 ? "a rate table may be read with it" : "no rate table may be read with it");
-        return $"No guide was named. {Guide.Id} was taken because {string.Join(", ", reasons)}.";
+        return $"No guide was named. {Guide.Id} was taken because {string.Join(", ", reasons)}.{(next is null ? "" : $" {next.Guide.Id} came next: {next.WhyItLostTo(this)}.")}";
     }
 
-    private static (int, bool, int, int, bool, bool, int) Rank(GuideFit fit) =>
-        (-fit.Main, !fit.InRegion, fit.Calibration, -fit.CropsWithRates, !fit.OwnRegion, !fit.Seen, -fit.Rated);
+    // The first point of the ranking in which the two differ; evidence is the last before the name.
+    private string WhyItLostTo(GuideFit winner) => this switch
+    {
+        _ when Main != winner.Main => string.Create(CultureInfo.InvariantCulture, $"it rates {Main} of these readings"),
+        _ when InRegion != winner.InRegion => "neither it nor a rate table read with it was written for the region",
+        _ when Calibration != winner.Calibration => Calibration == 1 ? "it is a general guide" : "it was calibrated on field crops",
+        _ when CropsWithRates != winner.CropsWithRates => "fewer of the crops have a rate that may be read with it",
+        _ when OwnRegion != winner.OwnRegion => "its limits were not written for the region",
+        _ when Rated != winner.Rated => "it rates fewer of the other readings",
+        _ when Seen != winner.Seen => "its limits are from memory",
+        _ => "it fits as well, and the order of the names decided",
+    };
+
+    private static (int, bool, int, int, bool, int, bool) Rank(GuideFit fit) =>
+        (-fit.Main, !fit.InRegion, fit.Calibration, -fit.CropsWithRates, !fit.OwnRegion, -fit.Rated, !fit.Seen);
 }

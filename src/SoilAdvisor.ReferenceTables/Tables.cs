@@ -55,6 +55,8 @@ public sealed class Tables
         TargetPhs = [.. TargetPhBuilding.Build(folder)];
         OrganicRules = ById(OrganicRuleBuilding.Build(folder), r => r.Id);
         Variability = VariabilityBuilding.Build(folder);
+        QuadraticRates = ById(RateEquationBuilding.Quadratics(folder), q => q.Id);
+        SidedressTables = [.. RateEquationBuilding.SidedressTables(folder)];
         cropNames = folder.RowsOf(RowKinds.Aliases).Select(row => KeyValuePair.Create(row.Needed("alias"), row.Needed("crop")))
             .Concat(Crops.Keys.Select(id => KeyValuePair.Create(id, id)))
             .ToFrozenDictionary(StringComparer.OrdinalIgnoreCase);
@@ -101,6 +103,12 @@ public sealed class Tables
 
     /// <summary>How far results of the same ground lie apart; without rows where the folder has no such table.</summary>
     public Variability Variability { get; }
+
+    /// <summary>Parabolas from a soil test index to a rate, by id.</summary>
+    public IReadOnlyDictionary<string, QuadraticRate> QuadraticRates { get; }
+
+    /// <summary>Tables from a pre-sidedress nitrate test to the nitrogen to sidedress.</summary>
+    public IReadOnlyList<SidedressTable> SidedressTables { get; }
 
     /// <summary>Reads and checks the folder.</summary>
     /// <param name="folder">The folder of tables.</param>

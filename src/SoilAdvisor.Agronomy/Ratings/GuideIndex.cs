@@ -31,7 +31,7 @@ public sealed record GuideIndex(string Id, Analyte About, IFormula Formula, IRea
     {
         if (Scales.FirstOrDefault(s => s.AppliesTo(test, context)) is not { } scale)
         {
-            return Answer<Rating>.Refused(WhyNotRated.For(guide, Scales, Id, test, context));
+            return Answer<Rating>.Refused(WhyNotRated.For($"The guide {guide.Id}", Scales, Id, test, context));
         }
 
         return Value(test, working).TryGet(out var value, out var reason)

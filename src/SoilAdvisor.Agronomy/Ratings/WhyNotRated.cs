@@ -27,13 +27,13 @@ internal static class WhyNotRated
                 "method-not-covered",
                 $"The guide {guide.Id} rates {analyte} by {string.Join(" or ", scales.Select(s => s.Method.ToString()).Distinct())}; this reading is {Describe(reading.Method)}.",
                 "Choose a guide that covers this method, or ask the laboratory which it used. Numbers from different methods are different tests.")
-            : For(guide, covering, analyte, test, context);
+            : For($"The guide {guide.Id}", covering, analyte, test, context);
     }
 
     /// <summary>The same for scales whose method is no question, such as those of an index.</summary>
-    public static Refusal For(Guide guide, IReadOnlyList<RatingScale> scales, string rated, SoilTest test, RatingContext context) => new(
+    public static Refusal For(string publication, IReadOnlyList<RatingScale> scales, string rated, SoilTest test, RatingContext context) => new(
         "context-not-covered",
-        $"The guide {guide.Id} ties its limits for {rated} to more than the value, and none of them applies here.",
+        $"{publication} ties its limits for {rated} to more than the value, and none of them applies here.",
         $"Give {string.Join(" and ", Needs(scales, test, context).Distinct())}.");
 
     private static IEnumerable<string> Needs(IReadOnlyList<RatingScale> scales, SoilTest test, RatingContext context)

@@ -55,6 +55,8 @@ public static class Formulas
         OxideConversions.CalciumToCarbonate,
         OxideConversions.NitrateToNitrateNitrogen,
         OxideConversions.SulfateToSulfur,
+        RateFormulas.Quadratic,
+        RateFormulas.LateSpringNitrate,
         NeedFormulas.Removal,
         NeedFormulas.RemovalByBushel,
         NeedFormulas.SeasonRemoval,

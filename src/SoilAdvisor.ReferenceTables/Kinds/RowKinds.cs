@@ -121,11 +121,18 @@ internal static class RowKinds
         OptionalNumber("slope"), OptionalNumber("intercept"), OptionalWord("unit", ["mg/kg", "pH"]), OptionalNumber("lower"), OptionalNumber("upper"), OptionalNumber("r_squared"),
         OptionalNumber("error"), OptionalWord("error_basis", ["cited", "ours"]), OptionalNumber("highest_ph"), Text("sample_set"), Text("validity"), OptionalText("reason"), OptionalText("disagreement"));
 
+    public static RowKind QuadraticRates { get; } = Of("quadratic-rates", "rate-equations", "quadratic-rates", Presence.Optional,
+        Key("id"), Number("a"), Number("b"), Number("c"), Word("unit", ["lb/acre", "lb/1000-sq-ft"]), OptionalNumber("tolerance"));
+
+    public static RowKind SidedressRates { get; } = Of("sidedress-rates", "nitrate-tests", "sidedress-rates", Presence.Optional,
+        Key("crop"), Flag("manured"), Number("nitrate_from"), OptionalNumber("nitrate_to"), Word("unit", ["mg/kg"]),
+        Number("depth_from"), Number("depth_to"), Number("rate"), Word("rate_unit", ["lb/acre"]), OptionalText("how"));
+
     /// <summary>All of them.</summary>
     public static IReadOnlyList<RowKind> All { get; } =
     [
         Ratings, Indices, Ceilings, Rates, Splits, RateParameters, Credits, Crops, CropValues, Aliases, Removals, TargetPhs, Materials, MaterialValues, Cautions,
-        MaterialCautions, CoverCrops, CoverCropValues, LimeCells, LimeEquations, LimeParameters, OrganicRules, Variability,
+        MaterialCautions, CoverCrops, CoverCropValues, LimeCells, LimeEquations, LimeParameters, OrganicRules, Variability, QuadraticRates, SidedressRates,
         CationWeights, CationBuffers, CationLimits, ReferenceSaturations, RatioTrials, MethodConversions,
     ];
 

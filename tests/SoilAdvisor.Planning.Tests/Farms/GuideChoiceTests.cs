@@ -1,4 +1,5 @@
 using SoilAdvisor.Agronomy.SoilTests;
+using SoilAdvisor.Agronomy.Working;
 
 namespace SoilAdvisor.Planning.Tests.Farms;
 
@@ -81,4 +82,61 @@ public class GuideChoiceTests
         var test = Farm.Test(14, 60);
         Assert.Contains("the soil tests hold neither", GuideChoice.For([test with { Readings = [test.Readings[3]] }], null, null, ["spinach"], Farm.Tables).Reason.Message);
     }
+
+    [Fact]
+    public void The_runner_up_is_named_with_why_it_lost()
+    {
+        var chosen = GuideChoice.For([Farm.Test(14, 60)], null, "US-DE", ["spinach"], Farm.Tables).Value;
+        Assert.Contains($" {chosen.Others[0]} came next: ", chosen.Reason);
+    }
+
+    [Theory]
+    [InlineData("spinach", true)]
+    [InlineData("wheat", false)]
+    public void Field_crop_limits_are_an_assumption_for_vegetables(string crop, bool said)
+    {
+        var pennsylvania = Farm.Tables.Guide("pennsylvania").Value;
+        Assert.Equal("field-crops", pennsylvania.CalibratedOn);
+        var chosen = GuideChoice.For([Farm.Test(14, 60)], pennsylvania, "US-PA", [crop], Farm.Tables).Value;
+        Assert.Equal(said, chosen.Assumptions.Any(a => a.Code == "field-crop-limits"));
+    }
+
+    [Fact]
+    public void A_guide_for_vegetables_needs_no_such_assumption() =>
+        Assert.Empty(GuideChoice.For([Farm.Test(14, 60)], null, "US-DE", ["spinach"], Farm.Tables).Value.Assumptions);
+
+    [Fact]
+    public void Olsen_guides_are_offered_with_the_region_first()
+    {
+        var offered = GuideChoice.OlsenGuides("CA-ON", Farm.Tables);
+        Assert.All(offered, id => Assert.Contains(Farm.Tables.Guides[id].Scales, s => s is { Analyte: Analyte.P, Method.Extractant: Extractant.Olsen }));
+        Assert.Contains("CA-ON", Farm.Tables.Guides[offered[0]].Regions);
+        Assert.Contains("california-vegetables", offered);
+        Assert.DoesNotContain("delaware-vegetables", offered);
+    }
+
+    // Two guides that differ in nothing but how their limits came to us, and one that is recalled but covers more: evidence only breaks a tie.
+    [Theory]
+    [InlineData(false, "seen")]
+    [InlineData(true, "recalled")]
+    public void Evidence_only_breaks_a_tie(bool recalledCoversMore, string expected)
+    {
+        var test = Farm.Test(14, 60);
+        var main = new[] { Everything(Analyte.P), Everything(Analyte.K) };
+        var recalled = Invented("recalled", Evidence.FromMemory, recalledCoversMore ? [.. main, Everything(Analyte.Mg)] : main);
+        var magnesium = new Reading(Analyte.Mg, Amount.Measured(90), ReportingUnit.MilligramsPerKilogram, Method.Extracted(Extractant.Mehlich3, Detection.Icp), "x");
+        var tests = new[] { test with { Readings = [.. test.Readings.Where(r => r.Analyte != Analyte.Mg), magnesium] } };
+
+        var fits = new[] { recalled, Invented("seen", Evidence.Seen, main) }.Select(g => GuideFit.Of(g, tests, null, ["spinach"], Farm.Tables)).Order().ToList();
+
+        Assert.Equal(expected, fits[0].Guide.Id);
+        Assert.Contains(recalledCoversMore ? "it rates fewer of the other readings" : "its limits are from memory", fits[0].Why(1, fits[1]), StringComparison.Ordinal);
+    }
+
+    private static Agronomy.Ratings.Guide Invented(string id, Evidence evidence, IReadOnlyList<Agronomy.Ratings.RatingScale> scales) =>
+        new(id, "Invented guide", "Nobody", ["XX-YY"], "vegetables", "vegetables", new Citation("invented", null, evidence), null, scales);
+
+    private static Agronomy.Ratings.RatingScale Everything(Analyte analyte) => new(
+        analyte, new Agronomy.Ratings.ScaleMethod(Extractant.Mehlich3, Agronomy.Ratings.ScaleDetection.Any, null), ReportingUnit.MilligramsPerKilogram, null,
+        [new Agronomy.Ratings.RatingClass("Any", Agronomy.Ratings.Standing.Target, true, null, false, null, false, 0, 0, new Citation("invented", null, Evidence.Ours))]);
 }
