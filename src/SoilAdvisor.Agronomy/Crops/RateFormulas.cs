@@ -9,7 +9,7 @@ public static class RateFormulas
 {
     /// <summary>The parabola of North Carolina, read only down to its first zero or its lowest point.</summary>
     public static Formula<(Coefficient A, Coefficient B, Coefficient C, SoilIndex<NorthCarolinaTestIndex> Index), Coefficient> Quadratic { get; } = new(
-        "rate-quadratic-north-carolina",
+        "quadratic-rate-of-test-index",
         "Rate from the soil test index, North Carolina",
         "R = max(a × I² − b × I + c, 0) up to the lowest point, I = b / (2 × a); the same from there on",
         new Citation("nc-24", "Table 2.4", Evidence.Seen),
