@@ -53,6 +53,7 @@ public sealed class Tables
         MethodConversions = ById(MethodConversionBuilding.Build(folder), c => c.Id);
         Cations = CationBuilding.Build(folder);
         TargetPhs = [.. TargetPhBuilding.Build(folder)];
+        Liming = LimingBuilding.Build(folder);
         OrganicRules = ById(OrganicRuleBuilding.Build(folder), r => r.Id);
         Variability = VariabilityBuilding.Build(folder);
         QuadraticRates = ById(RateEquationBuilding.Quadratics(folder), q => q.Id);
@@ -97,6 +98,8 @@ public sealed class Tables
 
     /// <summary>Published target pH by crop group, soil and region, in the order of the file.</summary>
     public IReadOnlyList<TargetPhRow> TargetPhs { get; }
+    /// <summary>Figures from a lime requirement to what is spread: indexes of stone, doses, magnesium cut-offs, sulfur.</summary>
+    public LimingTables Liming { get; }
 
     /// <summary>Rules of the organic standards by id.</summary>
     public IReadOnlyDictionary<string, OrganicRule> OrganicRules { get; }

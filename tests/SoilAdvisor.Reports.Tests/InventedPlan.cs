@@ -1,4 +1,5 @@
 using SoilAdvisor.Agronomy.Acidity;
+using SoilAdvisor.Agronomy.Acidity.Stones;
 using SoilAdvisor.Agronomy.Certification;
 using SoilAdvisor.Agronomy.CoverCrops;
 using SoilAdvisor.Agronomy.Crops;
@@ -164,8 +165,20 @@ internal static class InventedPlan
     {
         var requirement = new LimeRequirement("invented-buffer", new LimeAmount.NeutralisingValue(Rate<CalciumCarbonate>.FromPoundsPerAcre(4000)), 2m, "ton/acre", "calcium carbonate equivalent", Length.FromInches(8), new TargetPh(6.5m, "invented-cabbage", 6.2m, GuidePage), 5.6m, [], RatePage);
         var rate = MassPerArea.FromPoundsPerAcre(4210.53);
-        var choice = new LimeChoice(Stone, rate, rate.On(bed.Area), [rate * 0.475, rate * 0.525], new VolumeMeasure(4, "gal", MaterialPage), null, ["Magnesium is at target, so a stone without it will do."], NutrientVector.Zero);
-        return new LimePlan(requirement, [choice], choice);
+        LimeDose Dose(double part, int months) => new(rate * part, (rate * part).On(bed.Area), months, months, new DateOnly(2026, 11, 2).AddMonths(months));
+        var choice = new LimeChoice(
+            Stone,
+            new StoneRate(rate, null, "Rate × 100 / 95 %.", RatePage, []),
+            rate,
+            1,
+            rate.On(bed.Area),
+            new LimeDoses([Dose(0.475, 0), Dose(0.525, 6)], null, "Split into 2 doses, six months apart.", RatePage),
+            new VolumeMeasure(4, "gal", MaterialPage),
+            null,
+            null,
+            ["Magnesium is at target, so a stone without it will do."],
+            NutrientVector.Zero);
+        return new LimePlan(requirement, [choice], choice, new LimeTiming(6, 12, new DateOnly(2028, 5, 2), "Lime takes 6 to 12 months to act. Test again from 2028-05-02.", RatePage), null);
     }
 
     private static CoverCropSelection CoverCrops()

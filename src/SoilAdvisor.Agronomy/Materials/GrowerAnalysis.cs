@@ -1,3 +1,5 @@
+using SoilAdvisor.Agronomy.Acidity.Stones;
+
 namespace SoilAdvisor.Agronomy.Materials;
 
 /// <summary>
@@ -9,4 +11,8 @@ namespace SoilAdvisor.Agronomy.Materials;
 /// <param name="K2O">Potash, % K2O.</param>
 /// <param name="Moisture">Water, % of the material as it is spread; below 100.</param>
 /// <param name="Dry">True when the figures refer to dry matter; they are then multiplied by (1 − moisture).</param>
-public sealed record GrowerAnalysis(decimal? N, decimal? P2O5, decimal? K2O, decimal? Moisture, bool Dry);
+public sealed record GrowerAnalysis(decimal? N, decimal? P2O5, decimal? K2O, decimal? Moisture, bool Dry)
+{
+    /// <summary>What is said of it as a liming material; null for nothing.</summary>
+    public StoneLabel? Stone { get; init; }
+}

@@ -121,7 +121,11 @@ public static class MaterialAnalyses
             Potash();
             foreach (var (nutrient, property, onlyInSeason) in TakenWhole)
             {
-                if (material.ValueOf(property) is { } row && (material.CountedInSeason || !onlyInSeason))
+                if (Labelled(nutrient) is { } labelled)
+                {
+                    Put(nutrient, Spread(labelled, new Figure(labelled, labelled, GivenByTheGrower), dry: IsDry), SpreadHigh(labelled, IsDry), GivenByTheGrower);
+                }
+                else if (material.ValueOf(property) is { } row && (material.CountedInSeason || !onlyInSeason))
                 {
                     var figure = Figure.Of(row);
                     Put(nutrient, Spread(figure.Low, figure, dry: IsDry), SpreadHigh(figure.High, IsDry), figure.Source);
@@ -133,8 +137,16 @@ public static class MaterialAnalyses
                 Assume("not-counted-in-season", $"{material.Name} gives its nutrients over years: none is counted toward this season's need.", material.Source);
             }
 
-            return new MaterialAnalysis(planned, high, sources, assumptions);
+            return new MaterialAnalysis(planned, high, sources, assumptions) { Label = tested?.Stone };
         }
+
+        private decimal? Labelled(Nutrient nutrient) => nutrient switch
+        {
+            Nutrient.CalciumCarbonate => tested?.Stone?.NeutralisingValue,
+            Nutrient.Ca => tested?.Stone?.Calcium,
+            Nutrient.Mg => tested?.Stone?.Magnesium,
+            _ => null,
+        };
 
         private bool IsDry => material.Basis == "dry";
 

@@ -1,3 +1,4 @@
+using SoilAdvisor.Agronomy.Acidity.Stones;
 using SoilAdvisor.Agronomy.Quantities;
 using SoilAdvisor.Agronomy.Working;
 
@@ -16,6 +17,9 @@ public sealed record MaterialAnalysis(
     IReadOnlyDictionary<Nutrient, IReadOnlyList<Citation>> Sources,
     IReadOnlyList<Assumption> Assumptions)
 {
+    /// <summary>What its label says of it as a liming material; null for nothing.</summary>
+    public StoneLabel? Label { get; init; }
+
     /// <summary>Planned share of a nutrient; 0 when the tables hold no figure (unknown counts as nothing toward a need, and is said).</summary>
     /// <param name="nutrient">Which.</param>
     public double Share(Nutrient nutrient) => Planned.TryGetValue(nutrient, out var share) ? share : 0;

@@ -1,120 +1,120 @@
 using SoilAdvisor.Agronomy.Acidity;
+using SoilAdvisor.Agronomy.Acidity.Stones;
 using SoilAdvisor.Agronomy.Materials;
 using SoilAdvisor.Agronomy.Quantities;
-using SoilAdvisor.Agronomy.Ratings;
 using SoilAdvisor.Agronomy.Working;
 using UnitsNet;
 
 namespace SoilAdvisor.Agronomy.Plans;
 
 /// <summary>
-/// Stones that meet a lime requirement, best first. Magnesium decides between dolomitic and calcitic by the guide's class, never by a
-/// calcium to magnesium ratio; then the price of the neutralising value; then the smaller rate.
+/// Stones that meet a lime requirement, best first. Magnesium decides between dolomitic and calcitic by a named cut-off, never by a
+/// calcium to magnesium ratio; then the price of what the requirement counts; then the smaller rate.
 /// </summary>
 public static class LimeChoices
 {
     // Dolomitic products carry 6 to 12 % Mg (ncda-410); a stone below that is not sold as dolomitic.
     private const double LeastMagnesiumOfDolomitic = 0.06;
 
-    /// <summary>Stones that meet the requirement, best first; empty when nothing is needed or no liming material is offered.</summary>
-    /// <param name="requirement">The requirement.</param>
-    /// <param name="offered">Materials at hand. Prohibited ones (burnt and hydrated lime) are never taken; ash only when the user listed it.</param>
-    /// <param name="magnesium">Rating of magnesium; null when it was not rated.</param>
-    /// <param name="area">Ground that is spread; null without a bed.</param>
+    private const string Lime = "lime";
+
+    /// <summary>Stones that meet the requirement, and those offered that do not; nothing when no lime is needed.</summary>
+    /// <param name="requirement">The requirement, for the depth that is worked.</param>
+    /// <param name="offered">Materials at hand. Ash is taken only when the user listed it.</param>
+    /// <param name="ground">The ground that is limed.</param>
     /// <param name="working">Receives the line of each stone's rate; its last line so far must be the requirement. Null for none.</param>
-    public static IReadOnlyList<LimeChoice> For(LimeRequirement requirement, IReadOnlyList<OfferedMaterial> offered, Rating? magnesium, Area? area, WorkingSheet? working = null)
+    public static LimeSelection For(LimeRequirement requirement, IReadOnlyList<OfferedMaterial> offered, LimeGround ground, WorkingSheet? working = null)
     {
-        if (requirement.Rate.Amount <= default(MassPerArea))
+        if (requirement.Lime.IsZero)
         {
-            return [];
+            return new LimeSelection([], []);
         }
 
-        var requirementLine = working?.LastLine ?? 0;
-        return
-        [
-            .. offered
-                .Where(o => o.Material.Category == "lime" && o.Material.Status != OrganicStatus.Prohibited && NeutralisingValue(o) > 0 && (o.Listed || !IsAsh(o)))
-                .Select(o => (Offered: o, Choice: Choose(requirement, o, magnesium, area, requirementLine, working)))
-                .OrderBy(c => IsAsh(c.Offered))
-                .ThenBy(c => !FitsMagnesium(c.Offered, magnesium))
-                .ThenBy(c => c.Offered.PricePerKilogram is null)
-                .ThenBy(c => c.Offered.PricePerKilogram is { } price ? price.Value / (decimal)NeutralisingValue(c.Offered) : 0)
-                .ThenBy(c => c.Choice.Rate)
-                .ThenBy(c => c.Offered.Material.Id, StringComparer.Ordinal)
-                .Select(c => c.Choice),
-        ];
+        var line = working?.LastLine ?? 0;
+        var stones = offered.Where(o => o.Material.Category == Lime && o.Material.Status != OrganicStatus.Prohibited && NeutralisingValue(o) > 0 && (o.Listed || !WoodAsh.Is(o))).ToList();
+        var ruledOut = WoodAsh.RuledOut(requirement, ground);
+        return new LimeSelection(
+            [
+                .. stones
+                    .Where(o => ruledOut is null || !WoodAsh.Is(o))
+                    .Select(o => Choose(requirement, o, ground, line, working))
+                    .OrderBy(c => WoodAsh.Is(c.Offered))
+                    .ThenBy(c => !FitsMagnesium(c.Offered, ground.Magnesium))
+                    .ThenBy(c => c.CostPerTon is null)
+                    .ThenBy(c => c.CostPerTon?.Value ?? 0)
+                    .ThenBy(c => c.Rate)
+                    .ThenBy(c => c.Offered.Material.Id, StringComparer.Ordinal),
+            ],
+            ruledOut is var (reason, source) ? [.. stones.Where(WoodAsh.Is).Select(o => new LimeExclusion(o.Material, reason, source))] : []);
     }
 
-    private static LimeChoice Choose(LimeRequirement requirement, OfferedMaterial offered, Rating? magnesium, Area? area, int requirementLine, WorkingSheet? working)
+    /// <summary>
+    /// Materials that are taken for lime and are none, or may not be used: gypsum, and burnt and hydrated lime, which organic rules forbid.
+    /// </summary>
+    /// <param name="materials">Materials of the tables or of the list.</param>
+    public static IReadOnlyList<LimeExclusion> NeverLime(IEnumerable<Material> materials) =>
+    [
+        .. materials
+            .Select(m => (Material: m, Value: m.ValueOf("neutralising-value")))
+            .Where(x => x.Material.Category != Lime && x.Value is { } value && (x.Material.Status == OrganicStatus.Prohibited || value.Value == 0))
+            .Select(x => x.Material.Status == OrganicStatus.Prohibited
+                ? new LimeExclusion(x.Material, $"Prohibited on organic ground ({x.Material.Rule}): never in a plan, whatever its neutralising value ({PlainNumber.Of((x.Value!.Value ?? x.Value.Low)!.Value)} % CaCO3 or more).", x.Material.Source)
+                : new LimeExclusion(x.Material, "No lime: it moves the pH neither way. It changes calcium or sulfur only.", x.Value!.Source)),
+    ];
+
+    private static LimeChoice Choose(LimeRequirement requirement, OfferedMaterial offered, LimeGround ground, int requirementLine, WorkingSheet? working)
     {
-        var share = NeutralisingValue(offered);
-        var rate = LimeFormulas.AsStone.Of(
-            (requirement.Rate, MassShare.FromFraction(share)),
-            working,
-            Origin.Line(requirementLine),
-            Origin.From(offered.Analysis.Sources[Nutrient.CalciumCarbonate][0]));
-        var doses = Doses(rate, offered.LargestSingleRate);
-        var perBed = area is { } ground ? rate.On(ground) : (Mass?)null;
+        var how = StoneRates.For(requirement, offered, ground.Tables, requirementLine, working);
+        var (rate, covers, limited) = (how.Rate, 1.0, (string?)null);
+        if (WoodAsh.Is(offered) && WoodAsh.Limit(offered, ground) is var (most, said) && most < rate)
+        {
+            (rate, covers, limited) = (most, most.PoundsPerAcre / rate.PoundsPerAcre, said);
+        }
+
+        var doses = LimeDosing.For(rate, offered, ground, ground.Tables.DoseLimits);
+        var perBed = ground.Area is { } area ? rate.On(area) : (Mass?)null;
+        var counted = requirement.Lime.AsPureLime * covers;
         return new LimeChoice(
             offered,
+            how,
             rate,
+            covers,
             perBed,
             doses,
             perBed is { } mass ? VolumeMeasures.For(offered.Material, mass) : null,
             perBed is { } weighed && offered.PricePerKilogram is { } price ? new Money(price.Value * (decimal)weighed.Kilograms, price.Currency) : null,
-            [.. Reasons(offered, share, doses, magnesium)],
-            offered.Analysis.Supplies(rate));
+            offered.PricePerKilogram is { } paid ? new Money(paid.Value * (decimal)(rate.PoundsPerAcre / counted.PoundsPerAcre * Mass.FromShortTons(1).Kilograms), paid.Currency) : null,
+            [.. Reasons(offered, how, doses, covers, limited, ground.Magnesium)],
+            offered.Analysis.Supplies(rate).With(Nutrient.CalciumCarbonate, counted));
     }
 
-    private static MassPerArea[] Doses(MassPerArea rate, MassPerArea largest)
+    private static IEnumerable<string> Reasons(OfferedMaterial offered, StoneRate how, LimeDoses doses, double covers, string? limited, MagnesiumTest magnesium)
     {
-        // A rate that equals the limit but for the last bit of a double is one dose, not two.
-        var count = Math.Max(1, (int)Math.Ceiling((rate.PoundsPerAcre / largest.PoundsPerAcre) - 1e-9));
-        return [.. Enumerable.Repeat(rate * (1.0 / count), count)];
+        yield return how.Said;
+        if (WoodAsh.Is(offered))
+        {
+            yield return "Ash varies widely and brings potash: have it tested.";
+            if (limited is not null)
+            {
+                yield return $"{limited} It meets {PlainNumber.Of(covers * 100)} % of the requirement; meet the rest with limestone.";
+            }
+        }
+
+        yield return magnesium.WantsMagnesium switch
+        {
+            null => $"{magnesium.Said}.",
+            true when IsDolomitic(offered) => $"{magnesium.Said}: dolomitic stone adds it.",
+            true => $"{magnesium.Said} and this stone adds little: give magnesium another way.",
+            false when IsDolomitic(offered) => $"{magnesium.Said}: calcitic stone is the better choice; dolomitic adds more magnesium.",
+            false => $"{magnesium.Said}: this stone adds little of it.",
+        };
+
+        yield return doses.Said;
     }
 
-    private static IEnumerable<string> Reasons(OfferedMaterial offered, double share, MassPerArea[] doses, Rating? magnesium)
-    {
-        yield return $"Neutralising value {PlainNumber.Of(share * 100)} % CaCO3. Use the figure on the label where it differs.";
-        if (IsAsh(offered))
-        {
-            yield return "Ash varies widely and brings potash: have it tested. Its potash usually sets a lower rate.";
-        }
-
-        if (magnesium is null || magnesium.Standing == Standing.Information)
-        {
-            yield return "Magnesium is not rated, so it does not decide between dolomitic and calcitic stone.";
-        }
-        else if (IsDolomitic(offered))
-        {
-            yield return magnesium.Standing == Standing.Below
-                ? $"Magnesium is below target ({magnesium.Class.Name} by {magnesium.Guide}): dolomitic stone adds it."
-                : $"Magnesium is at or above target ({magnesium.Class.Name} by {magnesium.Guide}): calcitic stone is the better choice; dolomitic adds more magnesium.";
-        }
-        else
-        {
-            yield return magnesium.Standing == Standing.Below
-                ? $"Magnesium is below target ({magnesium.Class.Name} by {magnesium.Guide}) and this stone adds little: give magnesium another way."
-                : $"Magnesium is at or above target ({magnesium.Class.Name} by {magnesium.Guide}): this stone adds little of it.";
-        }
-
-        if (doses.Length > 1)
-        {
-            yield return $"Split into {doses.Length} doses of {PlainNumber.Of(doses[0].PoundsPerAcre)} lb/acre ({PlainNumber.Of(doses[0].PoundsPer1000SquareFeet)} lb per 1000 sq ft), six months apart.";
-        }
-    }
-
-    private static bool FitsMagnesium(OfferedMaterial offered, Rating? magnesium) => magnesium?.Standing switch
-    {
-        Standing.Below => IsDolomitic(offered),
-        Standing.Target or Standing.Above or Standing.Stop => !IsDolomitic(offered),
-        _ => true,
-    };
+    private static bool FitsMagnesium(OfferedMaterial offered, MagnesiumTest magnesium) => magnesium.WantsMagnesium is not { } wants || wants == IsDolomitic(offered);
 
     private static double NeutralisingValue(OfferedMaterial offered) => offered.Analysis.Share(Nutrient.CalciumCarbonate);
 
     private static bool IsDolomitic(OfferedMaterial offered) => offered.Analysis.Share(Nutrient.Mg) >= LeastMagnesiumOfDolomitic;
-
-    // Among the liming materials only ash carries potash.
-    private static bool IsAsh(OfferedMaterial offered) => offered.Analysis.Share(Nutrient.K2O) > 0;
 }

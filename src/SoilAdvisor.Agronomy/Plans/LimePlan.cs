@@ -6,4 +6,5 @@ namespace SoilAdvisor.Agronomy.Plans;
 /// <param name="Requirement">The requirement.</param>
 /// <param name="Choices">Stones that qualify, best first; empty when nothing is needed or none was offered.</param>
 /// <param name="Chosen">The one used; null when nothing is needed or none was offered.</param>
-public sealed record LimePlan(LimeRequirement Requirement, IReadOnlyList<LimeChoice> Choices, LimeChoice? Chosen);
+/// <param name="Timing">How long it takes and when to test again; null when nothing is spread or no figure is held.</param>
+public sealed record LimePlan(LimeRequirement Requirement, IReadOnlyList<LimeChoice> Choices, LimeChoice? Chosen, LimeTiming? Timing);

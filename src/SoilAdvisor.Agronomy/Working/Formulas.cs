@@ -1,6 +1,8 @@
 using SoilAdvisor.Agronomy.Acidity;
 using SoilAdvisor.Agronomy.Cations;
 using SoilAdvisor.Agronomy.Certainty;
+using SoilAdvisor.Agronomy.Acidity.Stones;
+using SoilAdvisor.Agronomy.Acidity.Sulfur;
 using SoilAdvisor.Agronomy.CoverCrops;
 using SoilAdvisor.Agronomy.Crops;
 using SoilAdvisor.Agronomy.Materials;
@@ -105,6 +107,30 @@ public static class Formulas
         LimeFormulas.BetweenCells,
         LimeFormulas.ForDepth,
         LimeFormulas.AsStone,
+        FinenessFormulas.Iowa,
+        FinenessFormulas.Missouri,
+        FinenessFormulas.NewYork,
+        FinenessFormulas.Mississippi,
+        FinenessFormulas.Ohio,
+        FinenessFormulas.Oklahoma,
+        FinenessFormulas.Kansas,
+        StoneFormulas.EcceIowa,
+        StoneFormulas.EnmMissouri,
+        StoneFormulas.EnvNewYork,
+        StoneFormulas.Rnv,
+        StoneFormulas.Enp,
+        StoneFormulas.EffectiveBritishColumbia,
+        StoneFormulas.EcceOklahoma,
+        StoneFormulas.EccKansas,
+        StoneFormulas.ByEffectiveValue,
+        StoneFormulas.ByEnmMissouri,
+        StoneFormulas.ByStatedValue,
+        LightBed.ForDensity,
+        RecentLimeCredit.Residual,
+        SulfurFormulas.ByDifference,
+        SulfurFormulas.Tennessee,
+        SulfurFormulas.Extension,
+        SulfurFormulas.ForFreeLime,
         MaterialFormulas.PlantAvailableNitrogenSplit,
         MaterialFormulas.PlantAvailableNitrogenOfTotal,
         MaterialFormulas.DryToAsIs,

@@ -1,9 +1,10 @@
 using SoilAdvisor.Agronomy.Working;
+using SoilAdvisor.ReferenceTables.Kinds;
 using SoilAdvisor.ReferenceTables.Reading;
 
 namespace SoilAdvisor.ReferenceTables.Checks;
 
-/// <summary>The formula of a lime method is in the catalogue.</summary>
+/// <summary>The formula of a lime method or of an index of stone is in the catalogue.</summary>
 internal sealed class FormulaKnownCheck : ITableCheck
 {
     public string Code => "formula-known";
@@ -11,9 +12,20 @@ internal sealed class FormulaKnownCheck : ITableCheck
     public IEnumerable<TableProblem> Check(TableFolder folder)
     {
         var known = Formulas.All.Select(f => f.Id).ToHashSet(StringComparer.Ordinal);
-        return from document in folder.LimeMethods
+        string Say(string formula, string advice)
+        {
+            var near = NearestNames.Of(formula, known);
+            return $"There is no formula \"{formula}\" in the catalogue.{(near.Count > 0 ? $" Did you mean {string.Join(" or ", near)}?" : "")} {advice}";
+        }
+
+        return
+        [
+            .. from document in folder.LimeMethods
                where document.Value.Formula is { Length: > 0 } formula && !known.Contains(formula)
-               let near = NearestNames.Of(document.Value.Formula!, known)
-               select document.At("formula", Code, $"There is no formula \"{document.Value.Formula}\" in the catalogue.{(near.Count > 0 ? $" Did you mean {string.Join(" or ", near)}?" : "")} A method by a new equation needs code; a printed table of cells does not.");
+               select document.At("formula", Code, Say(document.Value.Formula!, "A method by a new equation needs code; a printed table of cells does not.")),
+            .. from row in folder.RowsOf(RowKinds.LimeIndexes)
+               where row["formula"] is { } formula && !known.Contains(formula)
+               select row.At("formula", Code, Say(row["formula"]!, "An index by a new rule needs code.")),
+        ];
     }
 }

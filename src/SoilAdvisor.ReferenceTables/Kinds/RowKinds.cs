@@ -95,6 +95,30 @@ internal static class RowKinds
     public static RowKind LimeParameters { get; } = Of("lime-parameters", "lime-methods/*", "parameters", Presence.Optional,
         Key("symbol"), Text("meaning"), Number("value"), Text("unit"));
 
+    public static RowKind LimingFigures { get; } = Of("liming-figures", "liming", "figures", Presence.Optional,
+        Key("subject"), Key("property"), OptionalNumber("value"), OptionalNumber("low"), OptionalNumber("high"), Text("unit"));
+
+    public static RowKind Sieves { get; } = Of("sieves", "liming", "sieves", Presence.Optional, new KindColumn("mesh", Integer, false, null), Number("opening"));
+
+    public static RowKind LimeIndexes { get; } = Of("lime-indexes", "liming", "indexes", Presence.Optional,
+        Key("id"), Text("title"), OptionalText("region"), Key("formula"), Word("sieve_data", ["cumulative", "by-class"]), Flag("moisture_counted"),
+        Word("unit", ["lb/ton", "%"]), Number("whole"), OptionalNumber("legal_minimum"),
+        Word("counts", ["iowa-ecce", "kansas-ecc", "minnesota-enp", "ohio-enp", "missouri-enm", "new-york-env", "kentucky-rnv", "not-named"]));
+
+    public static RowKind LimeDoseLimits { get; } = Of("lime-dose-limits", "liming", "dose-limits", Presence.Optional,
+        Key("id"), Text("title"), OptionalText("region"), Word("incorporation", ["worked-in", "surface"]), Word("ground", ["beds", "field", "grassland", "lawn"]),
+        OptionalText("soil_group"), Number("largest"), Word("unit", ["lb/100-sq-ft", "lb/1000-sq-ft", "ton/acre", "t/ha", "t-cao/ha"]),
+        new KindColumn("months_from", Integer, true, null), new KindColumn("months_to", Integer, true, null));
+
+    public static RowKind MagnesiumCutOffs { get; } = Of("magnesium-cut-offs", "liming", "magnesium-cut-offs", Presence.Optional,
+        Key("id"), Text("title"), Text("region"), Number("dolomitic_below"), Word("unit", ["mg/kg", "mg/dm3"]));
+
+    public static RowKind SulfurTable { get; } = Of("sulfur-table", "liming", "sulfur-table", Presence.Optional,
+        Word("soil", ["sand", "loam", "clay"]), Number("start_ph"), Number("goal_ph"), Number("rate"));
+
+    public static RowKind SulfurRules { get; } = Of("sulfur-rules", "liming", "sulfur-rules", Presence.Optional,
+        Word("rule", ["tennessee", "extension", "royal-horticultural-society", "turf"]), Key("symbol"), Number("value"), Text("unit"));
+
     public static RowKind OrganicRules { get; } = Of("rules", "rules", "organic-rules", Presence.Required,
         Key("id"), Text("standard"), Text("section"), Text("subject"), Text("what_it_asks"));
 
@@ -134,6 +158,7 @@ internal static class RowKinds
         Ratings, Indices, Ceilings, Rates, Splits, RateParameters, Credits, Crops, CropValues, Aliases, Removals, TargetPhs, Materials, MaterialValues, Cautions,
         MaterialCautions, CoverCrops, CoverCropValues, LimeCells, LimeEquations, LimeParameters, OrganicRules, Variability, QuadraticRates, SidedressRates,
         CationWeights, CationBuffers, CationLimits, ReferenceSaturations, RatioTrials, MethodConversions,
+        LimingFigures, Sieves, LimeIndexes, LimeDoseLimits, MagnesiumCutOffs, SulfurTable, SulfurRules,
     ];
 
     /// <summary>Categories of materials; <c>never_with</c> may name one of them or a material.</summary>

@@ -5,6 +5,7 @@ using SoilAdvisor.Agronomy.Plans;
 using SoilAdvisor.Agronomy.Quantities;
 using SoilAdvisor.Agronomy.Ratings;
 using SoilAdvisor.Agronomy.SoilTests;
+using SoilAdvisor.Agronomy.Tests.Acidity;
 using SoilAdvisor.Agronomy.Tests.Materials;
 using SoilAdvisor.Agronomy.Working;
 using UnitsNet;
@@ -24,7 +25,7 @@ public class LimeChoicesTests
     [Fact]
     public void A_stone_of_90_percent_needs_a_ninth_more_than_pure_calcium_carbonate()
     {
-        var choice = Assert.Single(LimeChoices.For(Requirement(1800), [Offered(Calcitic)], null, Area.FromSquareFeet(435.6)));
+        var choice = Assert.Single(Choices(Requirement(1800), [Offered(Calcitic)], null, Area.FromSquareFeet(435.6)));
 
         Assert.Equal(2000, choice.Rate.PoundsPerAcre, 9);
         Assert.Equal(20, choice.PerBed!.Value.Pounds, 9);
@@ -34,7 +35,7 @@ public class LimeChoicesTests
     [Fact]
     public void Calcium_and_magnesium_of_the_stone_come_with_it()
     {
-        var choice = Assert.Single(LimeChoices.For(Requirement(2000), [Offered(Dolomitic)], null, null));
+        var choice = Assert.Single(Choices(Requirement(2000), [Offered(Dolomitic)], null, null));
 
         Assert.Equal(220, choice.Supplied[Nutrient.Mg].PoundsPerAcre, 6);
         Assert.Null(choice.PerBed);
@@ -43,7 +44,7 @@ public class LimeChoicesTests
 
     [Fact]
     public void Nothing_is_chosen_where_nothing_is_needed() =>
-        Assert.Empty(LimeChoices.For(Requirement(0), [Offered(Calcitic)], null, null));
+        Assert.Empty(Choices(Requirement(0), [Offered(Calcitic)], null, null));
 
     [Theory]
     [InlineData(10, 1)]
@@ -56,10 +57,10 @@ public class LimeChoicesTests
         // Penn State garden liming page (psu-garden): 11 to 20 lb per 100 sq ft in two applications, 21 and more in three, six months apart.
         var requirement = Requirement(poundsPer100SquareFeet * 435.6);
 
-        var choice = Assert.Single(LimeChoices.For(requirement, [Offered(Stone("pure", 100, 0))], null, null));
+        var choice = Assert.Single(Choices(requirement, [Offered(Stone("pure", 100, 0))], null, null));
 
-        Assert.Equal(doses, choice.Doses.Count);
-        Assert.Equal(choice.Rate.PoundsPerAcre, choice.Doses.Sum(d => d.PoundsPerAcre), 6);
+        Assert.Equal(doses, choice.Doses.Each.Count);
+        Assert.Equal(choice.Rate.PoundsPerAcre, choice.Doses.Each.Sum(d => d.Rate.PoundsPerAcre), 6);
         Assert.Equal(doses > 1, choice.Reasons.Any(r => r.Contains("six months apart", StringComparison.Ordinal)));
     }
 
@@ -70,7 +71,7 @@ public class LimeChoicesTests
     [InlineData(Standing.Stop, "calcitic")]
     public void Magnesium_decides_between_dolomitic_and_calcitic_before_any_price(Standing magnesium, string first)
     {
-        var choices = LimeChoices.For(
+        var choices = Choices(
             Requirement(1800),
             [Offered(Calcitic, pricePerKilogram: magnesium == Standing.Below ? 0.1m : 9m), Offered(Dolomitic, pricePerKilogram: magnesium == Standing.Below ? 9m : 0.1m)],
             InventedRating.Of(Analyte.Mg, magnesium),
@@ -84,7 +85,7 @@ public class LimeChoicesTests
     public void Without_a_magnesium_rating_the_cheaper_neutralising_value_goes_first()
     {
         // 0.09 for 90 % is 0.100 a kilogram of CaCO3; 0.099 for 100 % is 0.099.
-        var choices = LimeChoices.For(Requirement(1800), [Offered(Calcitic, 0.09m), Offered(Dolomitic, 0.099m)], null, null);
+        var choices = Choices(Requirement(1800), [Offered(Calcitic, 0.09m), Offered(Dolomitic, 0.099m)], null, null);
 
         Assert.Equal("dolomitic", choices[0].Offered.Material.Id);
         Assert.All(choices, c => Assert.Contains(c.Reasons, r => r.Contains("Magnesium is not rated", StringComparison.Ordinal)));
@@ -92,12 +93,12 @@ public class LimeChoicesTests
 
     [Fact]
     public void A_priced_stone_goes_before_an_unpriced_one() =>
-        Assert.Equal("calcitic", LimeChoices.For(Requirement(1800), [Offered(Dolomitic), Offered(Calcitic, 5m)], null, null)[0].Offered.Material.Id);
+        Assert.Equal("calcitic", Choices(Requirement(1800), [Offered(Dolomitic), Offered(Calcitic, 5m)], null, null)[0].Offered.Material.Id);
 
     [Fact]
     public void Cost_is_price_times_mass()
     {
-        var choice = LimeChoices.For(Requirement(1800), [Offered(Calcitic, 0.5m)], null, Area.FromSquareFeet(435.6))[0];
+        var choice = Choices(Requirement(1800), [Offered(Calcitic, 0.5m)], null, Area.FromSquareFeet(435.6))[0];
 
         // 20 lb are 9.0718474 kg.
         Assert.Equal(4.5359237m, Math.Round(choice.Cost!.Value.Value, 7));
@@ -109,19 +110,19 @@ public class LimeChoicesTests
         var burnt = Stone("burnt", 140, 0) with { Status = OrganicStatus.Prohibited };
         var marked = Stone("hydrated", 120, 0) with { Category = "prohibited", Status = OrganicStatus.Prohibited };
 
-        Assert.Empty(LimeChoices.For(Requirement(1800), [Offered(burnt), Offered(marked)], null, null));
+        Assert.Empty(Choices(Requirement(1800), [Offered(burnt), Offered(marked)], null, null));
     }
 
     [Fact]
     public void Ash_is_no_main_lime_unless_listed_and_then_goes_last()
     {
-        Assert.Empty(LimeChoices.For(Requirement(1000), [Offered(Ash, listed: false)], null, null));
-        Assert.Equal(["calcitic", "ash"], LimeChoices.For(Requirement(1000), [Offered(Ash, 0.001m), Offered(Calcitic, 5m)], null, null).Select(c => c.Offered.Material.Id));
+        Assert.Empty(Choices(Requirement(1000), [Offered(Ash, listed: false)], null, null));
+        Assert.Equal(["calcitic", "ash"], Choices(Requirement(1000), [Offered(Ash, 0.001m), Offered(Calcitic, 5m)], null, null).Select(c => c.Offered.Material.Id));
     }
 
     [Fact]
     public void Materials_without_neutralising_value_are_not_lime() =>
-        Assert.Empty(LimeChoices.For(Requirement(1000), [Offered(Meal), Offered(Stone("gypsum", 0, 0))], null, null));
+        Assert.Empty(Choices(Requirement(1000), [Offered(Meal), Offered(Stone("gypsum", 0, 0))], null, null));
 
     [Fact]
     public void A_better_stone_never_needs_more()
@@ -130,7 +131,7 @@ public class LimeChoicesTests
             RateOf(need, value + better) <= RateOf(need, value));
 
         static MassPerArea RateOf(double need, int value) =>
-            LimeChoices.For(Requirement(need), [Offered(Stone("stone", value, 0))], null, null)[0].Rate;
+            Choices(Requirement(need), [Offered(Stone("stone", value, 0))], null, null)[0].Rate;
     }
 
     [Fact]
@@ -139,9 +140,9 @@ public class LimeChoicesTests
         Gen.Double[1, 40_000].Sample(need =>
         {
             var offered = Offered(Calcitic);
-            var choice = LimeChoices.For(Requirement(need), [offered], null, null)[0];
-            return choice.Doses.All(d => d.PoundsPerAcre <= offered.LargestSingleRate.PoundsPerAcre * (1 + 1e-8))
-                && Math.Abs(choice.Doses.Sum(d => d.PoundsPerAcre) - choice.Rate.PoundsPerAcre) < 1e-6;
+            var choice = Choices(Requirement(need), [offered], null, null)[0];
+            return choice.Doses.Each.All(d => d.Rate.PoundsPerAcre <= offered.LargestSingleRate.PoundsPerAcre * (1 + 1e-8))
+                && Math.Abs(choice.Doses.Each.Sum(d => d.Rate.PoundsPerAcre) - choice.Rate.PoundsPerAcre) < 1e-6;
         });
     }
 
@@ -151,8 +152,8 @@ public class LimeChoicesTests
         Gen.Double[1, 20_000].Sample(need =>
         {
             var sheet = new WorkingSheet();
-            var silent = LimeChoices.For(Requirement(need), [Offered(Calcitic)], null, null)[0].Rate;
-            var shown = LimeChoices.For(Requirement(need), [Offered(Calcitic)], null, null, sheet)[0].Rate;
+            var silent = Choices(Requirement(need), [Offered(Calcitic)], null, null)[0].Rate;
+            var shown = Choices(Requirement(need), [Offered(Calcitic)], null, null, sheet)[0].Rate;
             return silent == shown && sheet.Lines.Single().Formula == "lime-as-stone";
         });
     }
@@ -162,4 +163,7 @@ public class LimeChoicesTests
 
     private static LimeRequirement Requirement(double poundsPerAcre) => new(
         "invented", new LimeAmount.NeutralisingValue(Rate<CalciumCarbonate>.FromPoundsPerAcre(poundsPerAcre)), 0, "lb/acre", "calcium carbonate equivalent", Length.FromInches(6), new TargetPh(6.5m, null, null, InventedMaterial.Source), 6.0m, [], InventedMaterial.Source);
+
+    private static IReadOnlyList<LimeChoice> Choices(LimeRequirement requirement, IReadOnlyList<OfferedMaterial> offered, Rating? magnesium, Area? area, WorkingSheet? working = null) =>
+        LimeChoices.For(requirement, offered, InventedGround.Of(magnesium, area), working).Choices;
 }
