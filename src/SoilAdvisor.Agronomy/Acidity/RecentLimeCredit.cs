@@ -30,6 +30,21 @@ public static class RecentLimeCredit
         x => x.Applied * Math.Max(0, 1 - (x.LossPerMonth.Value / 100 * x.Months.Value)),
         "The page prints the monthly losses without a worked example; that they run in a straight line is our reading.");
 
+    /// <summary>A requirement less what earlier lime still brings: L = max(LR − RC, 0).</summary>
+    public static Formula<(Rate<CalciumCarbonate> Requirement, Rate<CalciumCarbonate> Earlier), Rate<CalciumCarbonate>> LessEarlier { get; } = new(
+        "lime-less-earlier",
+        "Lime requirement less earlier lime",
+        "L = max(LR − RC, 0)",
+        Citation.OurArithmetic,
+        [
+            new(new Symbol("LR", "lime requirement", "lb/acre", 0), x => x.Requirement.PoundsPerAcre),
+            new(new Symbol("RC", "what earlier lime still brings, as calcium carbonate equivalent", "lb/acre", 0), x => x.Earlier.PoundsPerAcre),
+        ],
+        new(new Symbol("L", "lime still needed", "lb/acre"), y => y.PoundsPerAcre),
+        v => (Rate<CalciumCarbonate>.FromPoundsPerAcre(v[0]), Rate<CalciumCarbonate>.FromPoundsPerAcre(v[1])),
+        x => x.Requirement > x.Earlier ? x.Requirement - x.Earlier : default,
+        "A difference; no publication that was read works it as an example.");
+
     /// <summary>The requirement less earlier lime.</summary>
     /// <param name="requirement">The requirement, for the depth that is worked.</param>
     /// <param name="earlier">Lime spread lately.</param>
@@ -42,6 +57,12 @@ public static class RecentLimeCredit
     private static LimeRequirement Less(LimeRequirement requirement, RecentLime lime, SoilTest test, LimeMethod? method, WorkingSheet? working)
     {
         var when = Invariant($"{lime.What}, spread on {lime.Date:yyyy-MM-dd},");
+        var months = test.Sampled is { } day && lime.Date < day ? Months(lime.Date, day) : 0;
+        if (months >= MonthsThatCount)
+        {
+            return Say(requirement, "recent-lime-in-test", Invariant($"{when} acted for {months} months before the sample: the test shows it, and nothing is taken off."), method?.Source ?? Citation.CommonPractice);
+        }
+
         if (lime.Spread is not { } spread)
         {
             return Say(requirement, "recent-lime-amount-unknown", $"{when} is not taken off, because its amount was not given. Test again before liming, or give the amount.", Citation.OurJudgement);
@@ -50,13 +71,7 @@ public static class RecentLimeCredit
         if (test.Sampled is not { } sampled || lime.Date >= sampled)
         {
             var why = test.Sampled is null ? "the day of sampling is not known, so it counts as spread after the sample" : "it was spread after the sample";
-            return Take(requirement, spread, Invariant($"{when} is taken off whole ({spread.PoundsPerAcre:0} lb/acre CaCO3): {why}."), Citation.OurArithmetic);
-        }
-
-        var months = Months(lime.Date, sampled);
-        if (months >= MonthsThatCount)
-        {
-            return Say(requirement, "recent-lime-in-test", Invariant($"{when} acted for {months} months before the sample: the test shows it, and nothing is taken off."), method?.Source ?? Citation.CommonPractice);
+            return Take(requirement, spread, Origin.Given("lime spread lately"), working, Invariant($"{when} is taken off whole ({spread.PoundsPerAcre:0} lb/acre CaCO3): {why}."), Citation.OurArithmetic);
         }
 
         var organic = test.SoilGroup == SoilGroup.Organic;
@@ -73,14 +88,19 @@ public static class RecentLimeCredit
         return Take(
             requirement,
             credit,
+            Origin.Line(working?.LastLine ?? 0),
+            working,
             Invariant($"{when} is taken off by the rule of {method.Title}: {loss.Value} % a month on {(organic ? "an organic" : "a mineral")} soil, {months} months, so {credit.PoundsPerAcre:0} of {spread.PoundsPerAcre:0} lb/acre CaCO3 are left.{(organic || test.SoilGroup is not null ? "" : " The soil is taken as mineral.")}"),
             loss.Source);
     }
 
     private static int Months(DateOnly from, DateOnly to) => ((to.Year - from.Year) * 12) + to.Month - from.Month - (to.Day < from.Day ? 1 : 0);
 
-    private static LimeRequirement Take(LimeRequirement requirement, Rate<CalciumCarbonate> credit, string text, Citation source) =>
-        Say(requirement with { Lime = requirement.Lime.Less(credit.Amount) }, "recent-lime-taken-off", text, source);
+    private static LimeRequirement Take(LimeRequirement requirement, Rate<CalciumCarbonate> credit, Origin from, WorkingSheet? working, string text, Citation source)
+    {
+        LessEarlier.Of((requirement.Rate, credit), working, Origin.From(requirement.Source), from);
+        return Say(requirement with { Lime = requirement.Lime.Less(credit.Amount) }, "recent-lime-taken-off", text, source);
+    }
 
     // Where lime was named, the method's own sentence that none was taken off would be false.
     private static LimeRequirement Say(LimeRequirement requirement, string code, string text, Citation source) =>

@@ -8,7 +8,9 @@ namespace SoilAdvisor.Agronomy.Acidity;
 /// <summary>Which pH a bed is limed to. Targets of different crops are never averaged, and a floor is never taken for a target.</summary>
 public static class TargetPhChoice
 {
-    private const decimal AcidLovingBelow = 5.8m;
+    /// <summary>A crop with a target below this wants acid soil. Ours: between the targets of potatoes and of other vegetables.</summary>
+    internal const decimal AcidLovingBelow = 5.8m;
+
     private const decimal LowestAsked = 4.0m;
     private const decimal HighestAsked = 7.5m;
 

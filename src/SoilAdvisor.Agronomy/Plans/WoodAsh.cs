@@ -12,9 +12,6 @@ internal static class WoodAsh
 {
     private const string Potato = "potato";
 
-    // A crop below this wants acid soil.
-    private const decimal AcidLovingBelow = 5.8m;
-
     /// <summary>True for ash: among the liming materials only ash carries potash.</summary>
     public static bool Is(OfferedMaterial offered) => offered.Analysis.Share(Nutrient.K2O) > 0;
 
@@ -32,7 +29,7 @@ internal static class WoodAsh
             return ($"No ash before {potato.Name}: it favours scab.", stop?.Source ?? Citation.CommonPractice);
         }
 
-        return requirement.Target.Value < AcidLovingBelow
+        return requirement.Target.Value < TargetPhChoice.AcidLovingBelow
             ? (Invariant($"No ash for a crop that wants acid soil (target pH {requirement.Target.Value})."), stop?.Source ?? Citation.CommonPractice)
             : ground.PotashNeed is { } need && need <= default(MassPerArea)
                 ? ("The soil needs no potash, and ash would bring it.", Citation.OurJudgement)

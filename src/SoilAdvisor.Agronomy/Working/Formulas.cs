@@ -127,6 +127,7 @@ public static class Formulas
         StoneFormulas.ByStatedValue,
         LightBed.ForDensity,
         RecentLimeCredit.Residual,
+        RecentLimeCredit.LessEarlier,
         SulfurFormulas.ByDifference,
         SulfurFormulas.Tennessee,
         SulfurFormulas.Extension,

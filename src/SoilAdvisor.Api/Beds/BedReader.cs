@@ -99,7 +99,7 @@ internal static class BedReader
         }
 
         var ph = test?.Of(Analyte.Ph) is { Amount: { Kind: AmountKind.Measured } measured } ? measured.Number : (decimal?)null;
-        if (Agronomy.Materials.MaterialAnalyses.For(material, ph, MaterialReader.ReadAnalysis(written.Analysis)).TryGet(out var analysis, out var reason))
+        if (Agronomy.Materials.MaterialAnalyses.For(material, ph, MaterialReader.ReadAnalysis(written.Analysis, PointerPath.Down(pointer, "analysis"), tables, faults)).TryGet(out var analysis, out var reason))
         {
             return new AppliedMaterial(material, analysis, mass, date, Dates.Read(written.Incorporated));
         }

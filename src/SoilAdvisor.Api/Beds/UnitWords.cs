@@ -1,3 +1,4 @@
+using SoilAdvisor.Agronomy.Quantities;
 using SoilAdvisor.Api.Http;
 using SoilAdvisor.Api.SoilTests;
 using UnitsNet;
@@ -34,6 +35,33 @@ internal static class UnitWords
         ["kg"] = MassUnit.Kilogram,
         ["t"] = MassUnit.Tonne,
     };
+
+    private static readonly Dictionary<string, Func<double, MassPerArea>> Rates = new(StringComparer.Ordinal)
+    {
+        ["lb/acre"] = MassPerArea.FromPoundsPerAcre,
+        ["ton/acre"] = value => MassPerArea.FromPoundsPerAcre(value * 2000),
+        ["lb/1000-sq-ft"] = MassPerArea.FromPoundsPer1000SquareFeet,
+        ["lb/100-sq-ft"] = value => MassPerArea.FromPoundsPer1000SquareFeet(value * 10),
+        ["kg/ha"] = MassPerArea.FromKilogramsPerHectare,
+        ["t/ha"] = value => MassPerArea.FromKilogramsPerHectare(value * 1000),
+    };
+
+    /// <summary>A rate of a material; null when there is none, or after a refusal.</summary>
+    public static MassPerArea? ReadRate(WrittenQuantity? written, string pointer, FaultList faults)
+    {
+        if (written?.Value?.Number is not { } value || faults.AnyWithin(pointer))
+        {
+            return null;
+        }
+
+        if (written.Unit is { } unit && Rates.TryGetValue(unit.Trim(), out var read))
+        {
+            return read((double)value);
+        }
+
+        faults.Add(PointerPath.Down(pointer, "unit"), "unknown-unit", $"\"{Rules.Clip(written.Unit)}\" is not a unit of a rate.", $"Use one of: {string.Join(", ", Rates.Keys)}.");
+        return null;
+    }
 
     public static Length? ReadLength(WrittenQuantity? written, string pointer, FaultList faults) =>
         Read(written, Lengths, pointer, faults) is var (value, unit) ? Length.From(value, unit) : null;

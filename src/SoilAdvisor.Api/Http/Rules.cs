@@ -35,6 +35,14 @@ internal static class Rules
         rule.Must(n => n is null || n.Value.Number <= most)
             .Else("impossible-value", (_, n) => string.Create(CultureInfo.InvariantCulture, $"{what} is {n?.Shown} {unit}; more than {most} {unit} is not possible."), "Check the number and its unit.");
 
+    public static IRuleBuilderOptions<T, WrittenNumber?> IsAtLeast<T>(this IRuleBuilderOptions<T, WrittenNumber?> rule, decimal least, string what, string unit) =>
+        rule.Must(n => n is null || n.Value.Number >= least)
+            .Else("impossible-value", (_, n) => string.Create(CultureInfo.InvariantCulture, $"{what} is {n?.Shown} {unit}; less than {least} {unit} is not possible."), "Check the number and its unit.");
+
+    public static IRuleBuilderOptions<T, WrittenNumber?> IsWhole<T>(this IRuleBuilderOptions<T, WrittenNumber?> rule, string what) =>
+        rule.Must(n => n?.Number is not { } number || number == decimal.Truncate(number))
+            .Else("not-whole", (_, n) => $"{what} is {n?.Shown}; it must be a whole number.", "Write the sieve number, for example 60.");
+
     /// <summary>Present text within a length.</summary>
     public static IRuleBuilderOptions<T, string?> IsText<T>(this IRuleBuilderInitial<T, string?> rule, string what, string code, string suggestion, int letters = Limits.IdLetters) =>
         rule.Cascade(CascadeMode.Stop)

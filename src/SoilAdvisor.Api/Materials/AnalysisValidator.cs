@@ -12,6 +12,14 @@ internal sealed class AnalysisValidator : AbstractValidator<WrittenAnalysis>
         RuleFor(a => a.P2O5).IsOptionalNumber("Phosphate (P2O5)").IsNotNegative("Phosphate (P2O5)").IsAtMost(100, "Phosphate (P2O5)", "%");
         RuleFor(a => a.K2O).IsOptionalNumber("Potash (K2O)").IsNotNegative("Potash (K2O)").IsAtMost(100, "Potash (K2O)", "%");
         RuleFor(a => a.Moisture).IsOptionalNumber("Moisture").IsNotNegative("Moisture").IsAtMost(100, "Moisture", "%");
+        RuleFor(a => a.NeutralisingValue).IsOptionalNumber("The neutralising value").IsAtLeast(1, "The neutralising value", "%").IsAtMost(200, "The neutralising value", "%");
+        RuleFor(a => a.Calcium).IsOptionalNumber("Calcium").IsNotNegative("Calcium").IsAtMost(100, "Calcium", "%");
+        RuleFor(a => a.Magnesium).IsOptionalNumber("Magnesium").IsNotNegative("Magnesium").IsAtMost(100, "Magnesium", "%");
+        RuleFor(a => a.Sieves).HasAtMost(Limits.PerBed, "sieves");
+        RuleForEach(a => a.Sieves).SetValidator(new SieveValidator());
+        RuleFor(a => a.SieveClasses).HasAtMost(Limits.PerBed, "size classes");
+        RuleForEach(a => a.SieveClasses).SetValidator(new SieveClassValidator());
+        RuleFor(a => a.EffectiveValue).SetValidator(new ScoreValidator()!);
         RuleFor(a => a.Basis)
             .Must(b => b is null or "as-spread" or "dry")
             .Else("unknown-basis", (_, b) => $"\"{Rules.Clip(b)}\" is not a basis of an analysis.", "Use as-spread or dry.");

@@ -35,8 +35,18 @@ internal static class MaterialReader
     }
 
     /// <summary>Figures of a label or laboratory that the validator has judged.</summary>
-    public static GrowerAnalysis? ReadAnalysis(WrittenAnalysis? written) =>
-        written is null ? null : new GrowerAnalysis(written.N?.Number, written.P2O5?.Number, written.K2O?.Number, written.Moisture?.Number, written.Basis == "dry");
+    public static GrowerAnalysis? ReadAnalysis(WrittenAnalysis? written, string pointer, Tables tables, FaultList faults)
+    {
+        if (written is null)
+        {
+            return null;
+        }
+
+        var stone = StoneLabelReader.Read(written, pointer, tables, faults);
+        // Water of a stone belongs to its effective value, not to its nutrients.
+        var moisture = stone is null || written.Basis == "dry" ? written.Moisture?.Number : null;
+        return new GrowerAnalysis(written.N?.Number, written.P2O5?.Number, written.K2O?.Number, moisture, written.Basis == "dry") { Stone = stone };
+    }
 
     private static MaterialOffer? Read(WrittenMaterial written, string pointer, Tables tables, FaultList faults)
     {
@@ -44,7 +54,8 @@ internal static class MaterialReader
         var material = Named.Read(written.Material, PointerPath.Down(pointer, "material"), tables.Material, faults);
         var price = ReadPrice(written.Price, PointerPath.Down(pointer, "price"), faults);
         var onHand = UnitWords.ReadMass(written.OnHand, PointerPath.Down(pointer, "onHand"), faults);
-        return material is not null && faults.Count == before ? new MaterialOffer(material, ReadAnalysis(written.Analysis), price, onHand) : null;
+        var tested = ReadAnalysis(written.Analysis, PointerPath.Down(pointer, "analysis"), tables, faults);
+        return material is not null && faults.Count == before ? new MaterialOffer(material, tested, price, onHand) : null;
     }
 
     private static Money? ReadPrice(WrittenPrice? written, string pointer, FaultList faults) =>

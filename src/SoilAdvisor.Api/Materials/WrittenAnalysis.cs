@@ -13,6 +13,24 @@ internal sealed record WrittenAnalysis
 
     public WrittenNumber? Moisture { get; init; }
 
+    /// <summary>Calcium carbonate equivalent of a liming material; may lie above 100.</summary>
+    public WrittenNumber? NeutralisingValue { get; init; }
+
+    /// <summary>Calcium of a liming material, as the element.</summary>
+    public WrittenNumber? Calcium { get; init; }
+
+    /// <summary>Magnesium of a liming material, as the element.</summary>
+    public WrittenNumber? Magnesium { get; init; }
+
+    /// <summary>Grind by what passes each sieve, cumulative. Give this or sieveClasses, not both.</summary>
+    public IReadOnlyList<WrittenSieve>? Sieves { get; init; }
+
+    /// <summary>Grind by what lies between sieves; the classes add up to 100.</summary>
+    public IReadOnlyList<WrittenSieveClass>? SieveClasses { get; init; }
+
+    /// <summary>Effective value that the label prints.</summary>
+    public WrittenScore? EffectiveValue { get; init; }
+
     /// <summary>as-spread (default) or dry.</summary>
     public string? Basis { get; init; }
 }

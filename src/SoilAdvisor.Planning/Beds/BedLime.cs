@@ -1,6 +1,5 @@
 using System.Globalization;
 using SoilAdvisor.Agronomy.Acidity;
-using SoilAdvisor.Agronomy.Materials;
 using SoilAdvisor.Agronomy.Plans;
 using SoilAdvisor.Agronomy.Quantities;
 using SoilAdvisor.Agronomy.Ratings;
@@ -23,41 +22,45 @@ internal sealed record BedLime(LimePlan? Plan, Refusal? Refused, decimal? PhAfte
     /// <summary>Neutralising value that other materials may still bring.</summary>
     public MassPerArea Left => Plan is null ? default : MassPerArea.Larger(Plan.Requirement.Rate.Amount - Supplied[Nutrient.CalciumCarbonate], default);
 
-    public static BedLime Of(Bed bed, FarmRequest request, Tables tables, Offers offers, IReadOnlyList<Rating> ratings, WorkingSheet? working)
+    public static BedLime Of(Bed bed, FarmRequest request, Tables tables, Offers offers, IReadOnlyList<Rating> ratings, IReadOnlyList<PlantingFloor> floors, WorkingSheet? working)
     {
         working?.Section("Lime");
-        var answer = TargetPhChoice.For(bed.Plantings, bed.SoilTest, null, tables.TargetPhs, request.Region).Then(t =>
-            LimeRequirementCalculation.For(bed.SoilTest, t.Target, tables.LimeMethods.Values, request.LimeMethod, request.Region, t.Assumptions, working));
-        if (!answer.TryGet(out var requirement, out var refused))
+        var answer = TargetPhChoice.For(bed.Plantings, bed.SoilTest, null, tables.TargetPhs, request.Region).Then(target => LimeWalk.For(Asked(target, bed, request, offers, ratings, floors), tables, working));
+        if (!answer.TryGet(out var outcome, out var refused))
         {
             return new BedLime(null, refused, PhOf(bed.SoilTest), null);
         }
 
-        requirement = LessApplied(requirement, bed);
-        if (requirement.Rate.Amount.IsZero)
+        var (requirement, choices) = (outcome.Requirement, outcome.Selection.Choices);
+        if (requirement.Lime.IsZero)
         {
-            return new BedLime(new LimePlan(requirement, [], null), null, requirement.SoilPh, null);
+            return new BedLime(new LimePlan(requirement, [], null, null, outcome.Sulfur), null, requirement.SoilPh, null);
         }
 
-        var choices = LimeChoices.For(requirement, offers.Limes, ratings.FirstOrDefault(r => r.Analyte == Analyte.Mg), bed.Area, working);
         var chosen = offers.HoldsLime && choices.Count > 0 ? choices[0] : null;
-        return new BedLime(new LimePlan(requirement, choices, chosen), null, requirement.Target.Value, chosen is null ? NotOffered(requirement, choices) : null);
+        return new BedLime(new LimePlan(requirement, choices, chosen, outcome.Timing, null), null, requirement.Target.Value, Missed(requirement, choices, chosen));
     }
 
-    private static LimeRequirement LessApplied(LimeRequirement requirement, Bed bed)
-    {
-        var applied = SpreadSinceSample.Of(bed)[Nutrient.CalciumCarbonate];
-        if (applied <= default(MassPerArea) || requirement.Rate.Amount.IsZero)
+    private static LimeAsked Asked(TargetPhAnswer target, Bed bed, FarmRequest request, Offers offers, IReadOnlyList<Rating> ratings, IReadOnlyList<PlantingFloor> floors) =>
+        new(bed.SoilTest, target, false, request.LimeMethod, request.Region, ratings.FirstOrDefault(r => r.Analyte == Analyte.Mg), [.. bed.Plantings.Select(p => p.Crop)], offers.Limes)
         {
-            return requirement;
-        }
+            Recent = [.. bed.Applied.Where(a => a.Analysis.Share(Nutrient.CalciumCarbonate) > 0).Select(a => new RecentLime(a.Material.Name, SpreadSinceSample.Supplied(a, bed).Of<CalciumCarbonate>(), a.Date))],
+            Start = request.Date,
+            Area = bed.Area,
+            PotashNeed = floors.Where(f => f.Nutrient == Nutrient.K2O).Select(f => f.Low).Aggregate(default(MassPerArea), (a, b) => a + b),
+        };
 
-        var said = new Assumption(
-            "lime-spread-since-sample",
-            string.Create(CultureInfo.InvariantCulture, $"Materials spread since the sample bring {applied.PoundsPerAcre:0} lb/acre of CaCO3; that is taken off the lime requirement of {requirement.Rate.PoundsPerAcre:0} lb/acre."),
-            Citation.OurArithmetic);
-        return requirement with { Lime = requirement.Lime.Less(applied), Assumptions = [.. requirement.Assumptions, said] };
-    }
+    private static Shortfall? Missed(LimeRequirement requirement, IReadOnlyList<LimeChoice> choices, LimeChoice? chosen) => chosen switch
+    {
+        null => NotOffered(requirement, choices),
+        { Covers: < 1 } part => new Shortfall(
+            Nutrient.CalciumCarbonate,
+            null,
+            requirement.Rate.Amount * (1 - part.Covers),
+            false,
+            $"Potash limits {part.Offered.Material.Name}: put a limestone on your list for the rest."),
+        _ => null,
+    };
 
     private static Shortfall NotOffered(LimeRequirement requirement, IReadOnlyList<LimeChoice> choices) => new(
         Nutrient.CalciumCarbonate,

@@ -24,8 +24,8 @@ internal sealed class BedPlanner(FarmRequest request, Tables tables, Guide guide
         var refused = new List<(string Pointer, Refusal Refusal)>();
         var ratings = Rate(bed, refused, working);
         var need = NeedOf(bed, ratings, working);
-        var lime = BedLime.Of(bed, request, tables, offers, ratings, working);
         var floors = BedFloors.Of(need, working);
+        var lime = BedLime.Of(bed, request, tables, offers, ratings, floors, working);
         var model = new BedModel(bed, lime, PhosphorusLimit.Of(need, ratings), floors);
         var offered = offers.For(lime.PhAfterLiming);
         var leftOut = new SortedSet<string>(StringComparer.Ordinal);
@@ -74,6 +74,7 @@ internal sealed class BedPlanner(FarmRequest request, Tables tables, Guide guide
             .Concat(need.Assumptions)
             .Concat(lime.Plan?.Requirement.Assumptions ?? [])
             .Concat(lime.Plan?.Chosen?.Offered.Analysis.Assumptions ?? [])
+            .Concat(lime.Plan?.Chosen?.How.Noticed ?? [])
             .Concat(model.Assumptions)
             .Concat(applications.SelectMany(a => a.Offered.Analysis.Assumptions))
             .DistinctBy(a => (a.Code, a.Text)),

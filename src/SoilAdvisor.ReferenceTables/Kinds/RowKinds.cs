@@ -101,9 +101,9 @@ internal static class RowKinds
     public static RowKind Sieves { get; } = Of("sieves", "liming", "sieves", Presence.Optional, new KindColumn("mesh", Integer, false, null), Number("opening"));
 
     public static RowKind LimeIndexes { get; } = Of("lime-indexes", "liming", "indexes", Presence.Optional,
-        Key("id"), Text("title"), OptionalText("region"), Key("formula"), Word("sieve_data", ["cumulative", "by-class"]), Flag("moisture_counted"),
+        Key("id"), Text("title"), OptionalText("region"), new KindColumn("formula", Id, true, null), OptionalWord("sieve_data", ["cumulative", "by-class"]), Flag("moisture_counted"),
         Word("unit", ["lb/ton", "%"]), Number("whole"), OptionalNumber("legal_minimum"),
-        Word("counts", ["iowa-ecce", "kansas-ecc", "minnesota-enp", "ohio-enp", "missouri-enm", "new-york-env", "kentucky-rnv", "not-named"]));
+        Word("counts", ["iowa-ecce", "kansas-ecc", "minnesota-enp", "ohio-enp", "missouri-enm", "new-york-env", "kentucky-rnv", "oregon-lime-score", "not-named"]));
 
     public static RowKind LimeDoseLimits { get; } = Of("lime-dose-limits", "liming", "dose-limits", Presence.Optional,
         Key("id"), Text("title"), OptionalText("region"), Word("incorporation", ["worked-in", "surface"]), Word("ground", ["beds", "field", "grassland", "lawn"]),

@@ -21,6 +21,11 @@ internal static class LimeSection
         yield return Requirement(bed, lime.Requirement, measures);
         if (lime.Requirement.Rate.Amount.IsZero)
         {
+            foreach (var sentence in Sulfur(lime))
+            {
+                yield return new Paragraph(sentence);
+            }
+
             yield break;
         }
 
@@ -33,7 +38,16 @@ internal static class LimeSection
         yield return new SourcedTable(
             ["Stone", "Rate on the ground spread", "For the bed", "Doses", "Cost", "Why"],
             [.. lime.Choices.Select(c => Stone(c, ReferenceEquals(c, lime.Chosen) || c == lime.Chosen, lime.Requirement, measures))]);
+        if (lime.Timing is { } timing)
+        {
+            yield return new Paragraph(new Sentence(timing.Said, timing.Source));
+        }
     }
+
+    // A pH a little above the target is no matter on a bed of ordinary crops: only what is advised, or futile, is said.
+    private static IEnumerable<Sentence> Sulfur(LimePlan lime) => lime.Sulfur is { Wanted: true } sulfur
+        ? [new Sentence(sulfur.Said, sulfur.Source), .. sulfur.Cautions.Select(c => new Sentence(c, sulfur.Source))]
+        : [];
 
     private static Paragraph Requirement(BedPlan bed, LimeRequirement requirement, Measures measures)
     {
@@ -62,9 +76,9 @@ internal static class LimeSection
             used ? Cell.Of(choice.Offered.Material.Name, "used in this plan") : choice.Offered.Material.Name,
             Cell.Of(measures.SpreadRate(choice.Rate)),
             choice.PerBed is { } mass ? Cell.Of(measures.Weight(mass), measures.Scoop(choice.Volume)) : measures.Scoop(choice.Volume),
-            Cell.Of([.. choice.Doses.Select((d, i) => string.Create(CultureInfo.InvariantCulture, $"{i + 1}: {measures.Rate(d)}"))]),
+            Cell.Of([.. choice.Doses.Each.Select((d, i) => string.Create(CultureInfo.InvariantCulture, $"{i + 1}: {measures.Rate(d.Rate)}{(i == 0 ? "" : ", " + LaterDose.When(d))}"))]),
             Measures.Cost(choice.Cost),
             Cell.Of(choice.Reasons),
         ],
-        [requirement.Source, .. Citations.Of(choice.Offered), .. choice.Volume is { } volume ? new[] { volume.Source } : Array.Empty<Citation>()]);
+        [requirement.Source, choice.How.Source, choice.Doses.Source, .. Citations.Of(choice.Offered), .. choice.Volume is { } volume ? new[] { volume.Source } : Array.Empty<Citation>()]);
 }

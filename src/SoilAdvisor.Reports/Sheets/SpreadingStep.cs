@@ -26,7 +26,7 @@ internal sealed record SpreadingStep(
         var steps = new List<SpreadingStep>();
         if (bed.Lime?.Chosen is { } lime)
         {
-            for (var i = 0; i < lime.Doses.Count; i++)
+            for (var i = 0; i < lime.Doses.Each.Count; i++)
             {
                 steps.Add(Dose(bed, lime, bed.Lime.Requirement.Source, i));
             }
@@ -42,10 +42,10 @@ internal sealed record SpreadingStep(
     // Volume and cost of a single dose are its share of the whole.
     private static SpreadingStep Dose(BedPlan bed, LimeChoice lime, Citation requirement, int index)
     {
-        var dose = lime.Doses[index];
-        var share = lime.Rate.IsZero ? 0 : dose.PoundsPerAcre / lime.Rate.PoundsPerAcre;
-        var several = lime.Doses.Count > 1;
-        var name = several ? string.Create(CultureInfo.InvariantCulture, $"lime, dose {index + 1} of {lime.Doses.Count}") : "lime";
+        var dose = lime.Doses.Each[index];
+        var share = lime.Rate.IsZero ? 0 : dose.Rate.PoundsPerAcre / lime.Rate.PoundsPerAcre;
+        var several = lime.Doses.Each.Count > 1;
+        var name = several ? string.Create(CultureInfo.InvariantCulture, $"lime, dose {index + 1} of {lime.Doses.Each.Count}") : "lime";
         var wait = lime.Offered.WaitBeforeSowingDays > 0
             ? string.Create(CultureInfo.InvariantCulture, $"at least {lime.Offered.WaitBeforeSowingDays} days before sowing")
             : "before sowing";
@@ -53,13 +53,13 @@ internal sealed record SpreadingStep(
             index + 1,
             lime.Offered.Material,
             name,
-            dose,
-            dose.On(bed.Bed.Area),
+            dose.Rate,
+            dose.Rate.On(bed.Bed.Area),
             lime.Volume is { } volume ? volume with { Value = volume.Value * share } : null,
             lime.Cost is { } cost ? cost with { Value = cost.Value * (decimal)share } : null,
-            index == 0 ? wait : "in a later spreading, never on top of the first; " + wait,
+            index == 0 ? wait : $"{LaterDose.When(dose)}, never on top of the first; {wait}",
             null,
             null,
-            [requirement, .. Citations.Of(lime.Offered), .. lime.Volume is { } measure ? new[] { measure.Source } : []]);
+            [requirement, lime.How.Source, lime.Doses.Source, .. Citations.Of(lime.Offered), .. lime.Volume is { } measure ? new[] { measure.Source } : []]);
     }
 }

@@ -10,7 +10,7 @@ namespace SoilAdvisor.Agronomy.Acidity.Stones;
 /// <param name="Id">Permanent kebab-case id, for example iowa-ecce.</param>
 /// <param name="Title">Its name.</param>
 /// <param name="Regions">ISO 3166-2 codes where it is the rule; empty for none named.</param>
-/// <param name="FormulaId">Id of its formula in the catalogue.</param>
+/// <param name="FormulaId">Id of its formula in the catalogue; null where the rule is not held and only a label can give the score.</param>
 /// <param name="ByClass">True when its fineness is worked from size classes, false when from what passes each sieve.</param>
 /// <param name="CountsMoisture">True when the state takes the water off.</param>
 /// <param name="Unit">lb/ton or %.</param>
@@ -23,7 +23,7 @@ public sealed record LimeIndex(
     string Id,
     string Title,
     IReadOnlyList<string> Regions,
-    string FormulaId,
+    string? FormulaId,
     bool ByClass,
     bool CountsMoisture,
     string Unit,

@@ -53,7 +53,7 @@ public static class StoneQuality
             .FirstOrDefault(f => f.Id == index.FormulaId);
 
     private static Answer<EffectiveValue> Unknown(LimeIndex index) =>
-        Answer<EffectiveValue>.Refused("unknown-lime-index", $"{index.Title} names the formula {index.FormulaId}, which no index uses.", "Check the reference tables.");
+        Answer<EffectiveValue>.Refused("lime-index-not-held", $"The rule of {index.Title} is not held, so no sieve analysis is read by it.", "Give the score that the label prints.");
 
     private static Answer<Fineness> FinenessOf(LimeIndex index, ISieveAnalysis sieves, WorkingSheet? working) => index.FormulaId switch
     {

@@ -5,6 +5,7 @@ namespace SoilAdvisor.Agronomy.Acidity.Sulfur;
 
 /// <summary>How to lower the pH of a soil, or why not. It never stands beside lime.</summary>
 /// <param name="Advised">True where sulfur is worth spreading: a crop or target that asks for acid soil, and no free lime.</param>
+/// <param name="Wanted">True where the crop or the request asks for a lower pH, even where sulfur is futile or no rule reaches.</param>
 /// <param name="Said">The answer in a few sentences.</param>
 /// <param name="SoilPh">Soil pH in water.</param>
 /// <param name="TargetPh">pH to reach.</param>
@@ -19,6 +20,7 @@ namespace SoilAdvisor.Agronomy.Acidity.Sulfur;
 /// <param name="Source">Where the answer stands.</param>
 public sealed record SulfurAdvice(
     bool Advised,
+    bool Wanted,
     string Said,
     decimal SoilPh,
     decimal TargetPh,

@@ -9,8 +9,6 @@ namespace SoilAdvisor.Agronomy.Acidity.Sulfur;
 /// <summary>What to do where the soil is less acid than wanted.</summary>
 public static class SulfurChoice
 {
-    // A crop below this wants acid soil; above it a pH a little too high does no harm worth sulfur.
-    private const decimal AcidLovingBelow = 5.8m;
     private const double SliceOfSoil = 2_000_000;
 
     /// <summary>Advice where the pH is above the target; null at or below it, and where the pH is not a measured pH in water.</summary>
@@ -35,10 +33,11 @@ public static class SulfurChoice
         var futile = FutileBefore(tables, working);
         var months = Figure(tables, "months-ahead") is { } ahead ? (int)ahead.Value : 3;
         var free = test.FreeLime == true;
-        var wanted = asked || goal < AcidLovingBelow;
+        var wanted = asked || goal < TargetPhChoice.AcidLovingBelow;
         var used = free || !wanted ? null : all.FirstOrDefault(r => r.Low is { } low && low > default(Rate<ElementalSulfur>));
         return new SulfurAdvice(
             used is not null,
+            wanted,
             Say(ph, goal, free, wanted, used, futile),
             ph,
             goal,
