@@ -90,7 +90,8 @@ internal static class CommandLine
             verbs.AddCommand<LimeVerb>("lime")
                 .WithDescription("How much lime a soil test asks for, and which.")
                 .WithExample("lime", "docs/demo/lab.csv", "--crop", "cabbage", "--working")
-                .WithExample("lime", "docs/demo/lab.csv", "--target-ph", "6.5", "--area", "250");
+                .WithExample("lime", "docs/demo/lab.csv", "--target-ph", "6.5", "--area", "250")
+                .WithExample("lime", "docs/demo/lab.csv", "--target-ph", "6.5", "--compare", "all");
             verbs.AddCommand<CoverVerb>("cover")
                 .WithDescription("Cover crops that fit the time a bed stands free.")
                 .WithExample("cover", "2027-07-05", "2027-08-25", "--for", "phosphorus,weeds")

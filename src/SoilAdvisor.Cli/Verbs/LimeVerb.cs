@@ -34,10 +34,22 @@ internal sealed class LimeVerb(Screen screen) : ServiceVerb<LimeSettings, (Input
             ("soilTest", soilTest),
             ("targetPh", settings.TargetPh),
             ("crop", settings.Crop),
+            ("methods", settings.Compare is { } compare ? new JsonArray([.. compare.Split(',', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries).Select(m => (JsonNode)m)]) : null),
+            ("depth", settings.Depth is { } depth ? new JsonObject { ["value"] = depth, ["unit"] = "in" } : null),
+            ("incorporation", settings.Surface ? "surface" : null),
+            ("date", settings.Date),
+            ("recentLime", Recent(settings)),
             ("area", settings.Area is { } area ? new JsonObject { ["value"] = area, ["unit"] = "sq ft" } : null),
             ("materials", input.Materials?.DeepClone())),
         LimeScreen.Draw,
         errand,
         connection,
         stop);
+
+    private static JsonObject? Recent(LimeSettings settings) => settings.RecentDate is null && settings.RecentLime is null && settings.RecentMaterial is null
+        ? null
+        : Members.Of(
+            ("amount", settings.RecentLime is { } tons ? new JsonObject { ["value"] = tons, ["unit"] = "ton/acre" } : null),
+            ("material", settings.RecentMaterial),
+            ("date", settings.RecentDate));
 }

@@ -27,9 +27,14 @@ internal static class Samples
             return exit;
         }
 
-        foreach (var option in new[] { "guide", "region", "subregion", "crop", "method", "targetPh", "area" })
+        foreach (var option in new[] { "guide", "region", "subregion", "crop", "method", "targetPh", "area", "depth", "date" })
         {
             errand.Places.Note($"/{option}", option == "targetPh" ? "--target-ph" : $"--{option}");
+        }
+
+        foreach (var (pointer, option) in new[] { ("/methods", "--compare"), ("/recentLime/date", "--recent-date"), ("/recentLime/amount", "--recent-lime"), ("/recentLime/material", "--recent-material") })
+        {
+            errand.Places.Note(pointer, option);
         }
 
         var answers = new List<(string Sample, Reply Reply)>();
