@@ -126,6 +126,19 @@ public sealed class SulfurChecks
     [InlineData(6.1, false)]
     public void There_is_sulfur_only_above_the_target(double target, bool some) => Assert.Equal(some, For(6.0, target, null, null, null, true) is not null);
 
+    [Theory]
+    [InlineData(6.9, 6.5, false)]
+    [InlineData(7.0, 6.5, true)]
+    [InlineData(6.0, 5.7, true)]
+    public void Sulfur_is_advised_for_acid_soil_or_half_a_unit_and_never_below_the_target(double ph, double goal, bool advised)
+    {
+        // Half a unit is ours.
+        var advice = Advice(ph, goal, SoilGroup.Loam);
+
+        Assert.Equal(advised, advice.Advised);
+        Assert.True(advice.Used is null || advice.Used.ToPh >= (decimal)goal);
+    }
+
     private static SulfurRule Rule(SulfurAdvice advice, string id) => advice.Rules.Single(r => r.Id == id);
 
     private static SulfurAdvice Advice(double ph, double goal, SoilGroup soil, bool? freeLime = null, DateOnly? start = null) => For(ph, goal, soil, freeLime, start, true)!;

@@ -59,7 +59,7 @@ public static class LimeChoices
             .Where(x => x.Material.Category != Lime && x.Value is { } value && (x.Material.Status == OrganicStatus.Prohibited || value.Value == 0))
             .Select(x => x.Material.Status == OrganicStatus.Prohibited
                 ? new LimeExclusion(x.Material, $"Prohibited on organic ground ({x.Material.Rule}): never in a plan, whatever its neutralising value ({PlainNumber.Of((x.Value!.Value ?? x.Value.Low)!.Value)} % CaCO3 or more).", x.Material.Source)
-                : new LimeExclusion(x.Material, "No lime: it moves the pH neither way. It changes calcium or sulfur only.", x.Value!.Source)),
+                : new LimeExclusion(x.Material, "No lime: it moves the pH neither way. It changes nutrients only.", x.Value!.Source)),
     ];
 
     private static LimeChoice Choose(LimeRequirement requirement, OfferedMaterial offered, LimeGround ground, int requirementLine, WorkingSheet? working)

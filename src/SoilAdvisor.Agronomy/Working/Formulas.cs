@@ -1,8 +1,8 @@
 using SoilAdvisor.Agronomy.Acidity;
-using SoilAdvisor.Agronomy.Cations;
-using SoilAdvisor.Agronomy.Certainty;
 using SoilAdvisor.Agronomy.Acidity.Stones;
 using SoilAdvisor.Agronomy.Acidity.Sulfur;
+using SoilAdvisor.Agronomy.Cations;
+using SoilAdvisor.Agronomy.Certainty;
 using SoilAdvisor.Agronomy.CoverCrops;
 using SoilAdvisor.Agronomy.Crops;
 using SoilAdvisor.Agronomy.Materials;

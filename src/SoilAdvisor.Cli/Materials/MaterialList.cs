@@ -14,8 +14,9 @@ internal static class MaterialList
     private static readonly Column Phosphate = new("p2o5", "%");
     private static readonly Column Potash = new("k2o", "%");
     private static readonly Column Moisture = new("moisture", "%");
+    private static readonly Column NeutralisingValue = new("neutralising value", "%");
     private static readonly Column Basis = new("basis");
-    private static readonly IReadOnlyList<Column> All = [Material, Price, For, OnHand, Nitrogen, Phosphate, Potash, Moisture, Basis];
+    private static readonly IReadOnlyList<Column> All = [Material, Price, For, OnHand, Nitrogen, Phosphate, Potash, Moisture, NeutralisingValue, Basis];
 
     /// <summary>The materials; null when the list cannot be read. All faults are among the complaints.</summary>
     public static JsonNode? Read(InputFile file, Places places, List<Complaint> complaints)
@@ -58,6 +59,7 @@ internal static class MaterialList
             ("p2o5", cells.Text("analysis/p2o5", Phosphate)),
             ("k2o", cells.Text("analysis/k2o", Potash)),
             ("moisture", cells.Text("analysis/moisture", Moisture)),
+            ("neutralisingValue", cells.Text("analysis/neutralisingValue", NeutralisingValue)),
             ("basis", cells.Text("analysis/basis", Basis)));
         return analysis.Count > 0 ? analysis : null;
     }

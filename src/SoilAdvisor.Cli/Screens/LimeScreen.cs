@@ -24,7 +24,7 @@ internal static class LimeScreen
 
         SulfurScreen.Draw(paper, answer.At("sulfur"));
         paper.List(answer.Each("cautions").Select(c => $"Take care: {c.Text("text")}"));
-        paper.List(answer.Each("excluded").Select(e => $"Not {e.Text("name")}: {e.Text("reason")}{string.Concat(e.Each("cautions").Select(c => " " + c.AsText()))}"));
+        paper.List(answer.Each("excluded").Select(e => $"Not {e.Text("name")}: {e.Text("reason")}{string.Concat(e.Each("cautions").Take(1).Select(c => " " + c.AsText()))}"));
         paper.List(answer.Each("warnings").Select(w => w.AsText()));
         paper.Refused(answer.Each("refused"));
         if (answer.Each("working").Any())
@@ -46,7 +46,7 @@ internal static class LimeScreen
     private static void Compare(Paper paper, JsonElement answer)
     {
         paper.Put(
-            ["method", "region", "prints", "lb/acre CaCO3", "for in"],
+            ["method", "region", "prints", "lb/acre CaCO3", "depth, in"],
             [.. answer.Each("comparison").Select(method => (string?[])
             [
                 method.Text("method"),

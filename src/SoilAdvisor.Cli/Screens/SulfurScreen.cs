@@ -14,19 +14,22 @@ internal static class SulfurScreen
         }
 
         paper.Paragraph($"{sulfur.Text("text")} [{paper.CitedShort(sulfur)}]");
+        if (sulfur.At("advised").ValueKind != JsonValueKind.True)
+        {
+            paper.List(sulfur.Each("cautions").Select(c => c.AsText()));
+            return;
+        }
+
         paper.Put(
             ["sulfur rule", "lb/acre", "lb/1000 sq ft", "from pH", "to pH"],
             [.. sulfur.Each("rules").Where(r => r.Has("low")).Select(r => (string?[])[r.Text("title"), Range(r, "perAcre"), Range(r, "per1000SqFt"), r.Text("fromPh"), r.Text("toPh")])],
             firstIsWhole: false);
         paper.List(sulfur.Each("rules").Select(r => $"{r.Text("title")}: {r.Text("text")} [{paper.CitedShort(r)}]"));
         paper.List(sulfur.Each("doses").Select((d, i) => $"Dose {(i + 1).ToString(System.Globalization.CultureInfo.InvariantCulture)}: {Figures.Amount(d)}{(d.Has("perBed") ? $", {Figures.Weight(d.At("perBed"))} on this area" : "")}{When(d, i)}."));
-        if (sulfur.At("advised").ValueKind == JsonValueKind.True)
+        paper.List([$"Test again after {sulfur.Text("retestMonths")} months{(sulfur.Text("retest") is { } retest ? $", from {retest}" : "")}."]);
+        if (sulfur.Has("organic"))
         {
-            paper.List([$"Test again after {sulfur.Text("retestMonths")} months{(sulfur.Text("retest") is { } day ? $", from {day}" : "")}."]);
-            if (sulfur.Has("organic"))
-            {
-                paper.List([$"Organic rule {sulfur.At("organic").Text("section")}: {sulfur.At("organic").Text("text")} [{paper.CitedShort(sulfur.At("organic"))}]"]);
-            }
+            paper.List([$"Organic rule {sulfur.At("organic").Text("section")}: {sulfur.At("organic").Text("text")} [{paper.CitedShort(sulfur.At("organic"))}]"]);
         }
 
         paper.List(sulfur.Each("cautions").Select(c => c.AsText()));

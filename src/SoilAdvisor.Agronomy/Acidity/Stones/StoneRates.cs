@@ -73,7 +73,7 @@ public static class StoneRates
         return new StoneRate(
             rate,
             null,
-            $"The requirement counts calcium carbonate equivalent: rate × 100 / {PlainNumber.Of(ValueOf(offered).Percent)} % neutralising value. Use the figure on the label where it differs.{Grind(offered.Analysis.Label, tables)}",
+            $"The requirement counts calcium carbonate equivalent: rate × 100 / {PlainNumber.Of(ValueOf(offered).Percent)} % neutralising value.{(offered.Analysis.Label?.NeutralisingValue is null ? " Use the figure on the label where it differs." : "")}{Grind(offered.Analysis.Label, tables)}",
             LimeFormulas.AsStone.Source,
             []);
     }

@@ -9,6 +9,8 @@ namespace SoilAdvisor.Agronomy.Acidity.Sulfur;
 /// <summary>What to do where the soil is less acid than wanted.</summary>
 public static class SulfurChoice
 {
+    // Ours: less than this lies within what tests and seasons vary.
+    private const decimal WorthSulfur = 0.5m;
     private const double SliceOfSoil = 2_000_000;
 
     /// <summary>Advice where the pH is above the target; null at or below it, and where the pH is not a measured pH in water.</summary>
@@ -33,8 +35,8 @@ public static class SulfurChoice
         var futile = FutileBefore(tables, working);
         var months = Figure(tables, "months-ahead") is { } ahead ? (int)ahead.Value : 3;
         var free = test.FreeLime == true;
-        var wanted = asked || goal < TargetPhChoice.AcidLovingBelow;
-        var used = free || !wanted ? null : all.FirstOrDefault(r => r.Low is { } low && low > default(Rate<ElementalSulfur>));
+        var wanted = goal < TargetPhChoice.AcidLovingBelow || (asked && ph - goal >= WorthSulfur);
+        var used = free || !wanted ? null : all.FirstOrDefault(r => r.Low is { } low && low > default(Rate<ElementalSulfur>) && r.ToPh >= goal);
         return new SulfurAdvice(
             used is not null,
             wanted,
@@ -81,7 +83,7 @@ public static class SulfurChoice
 
         if (!wanted)
         {
-            return $"{start} No sulfur is advised: a pH above the target calls for it only where a crop needs acid soil. The published rates stand below for comparison.";
+            return $"{start} No sulfur is advised: only a crop that needs acid soil, or a target at least half a unit lower, calls for it.";
         }
 
         return used is null

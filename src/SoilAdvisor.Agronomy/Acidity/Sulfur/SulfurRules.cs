@@ -66,6 +66,11 @@ internal sealed class SulfurRules(LimingTables tables, SoilTest test, decimal ph
             return new SulfurRule(id, title, null, null, null, null, Invariant($"The rule counts what is above pH {end.Value} and nothing below."), perTenth.Source);
         }
 
+        if (goal > end.Value)
+        {
+            return new SulfurRule(id, title, null, null, null, null, Invariant($"The rule goes down to pH {end.Value}, below the target, and prints nothing for {goal}."), perTenth.Source);
+        }
+
         var (texture, words) = Texture((double)thirds.Value / 3);
         var rate = SulfurFormulas.Tennessee.Of(
             (new Coefficient((double)perTenth.Value), Soil(ph), Soil(end.Value), new Coefficient(texture)),
