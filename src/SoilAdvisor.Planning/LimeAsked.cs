@@ -34,7 +34,7 @@ public sealed record LimeAsked(
     public bool OnSurface { get; init; }
 
     /// <summary>Lime spread lately.</summary>
-    public IReadOnlyList<RecentLime> Recent { get; init; } = [];
+    public IReadOnlyList<EarlierLime> Recent { get; init; } = [];
 
     /// <summary>Day of the first dose; null when not known.</summary>
     public DateOnly? Start { get; init; }

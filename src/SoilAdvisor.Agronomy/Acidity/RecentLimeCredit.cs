@@ -16,7 +16,7 @@ public static class RecentLimeCredit
 
     /// <summary>What is left of lime some months after spreading: RC = applied × max(0, 1 − r × months).</summary>
     public static Formula<(Rate<CalciumCarbonate> Applied, Coefficient LossPerMonth, Coefficient Months), Rate<CalciumCarbonate>> Residual { get; } = new(
-        "lime-residual-north-carolina",
+        "earlier-lime-left",
         "What is left of earlier lime, North Carolina",
         "RC = A × max(0, 1 − r / 100 × m)",
         new Citation("ncda-bufftab", "residual credit", Evidence.Seen),
@@ -51,10 +51,10 @@ public static class RecentLimeCredit
     /// <param name="test">The soil test, for its day of sampling and its soil.</param>
     /// <param name="method">The method of the requirement; null for the laboratory's own rate.</param>
     /// <param name="working">Receives the lines; null for none.</param>
-    public static LimeRequirement Less(LimeRequirement requirement, IReadOnlyList<RecentLime> earlier, SoilTest test, LimeMethod? method, WorkingSheet? working) =>
+    public static LimeRequirement Less(LimeRequirement requirement, IReadOnlyList<EarlierLime> earlier, SoilTest test, LimeMethod? method, WorkingSheet? working) =>
         requirement.Lime.IsZero ? requirement : earlier.Aggregate(requirement, (left, lime) => Less(left, lime, test, method, working));
 
-    private static LimeRequirement Less(LimeRequirement requirement, RecentLime lime, SoilTest test, LimeMethod? method, WorkingSheet? working)
+    private static LimeRequirement Less(LimeRequirement requirement, EarlierLime lime, SoilTest test, LimeMethod? method, WorkingSheet? working)
     {
         var when = Invariant($"{lime.What}, spread on {lime.Date:yyyy-MM-dd},");
         var months = test.Sampled is { } day && lime.Date < day ? Months(lime.Date, day) : 0;

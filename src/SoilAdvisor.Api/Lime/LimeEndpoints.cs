@@ -14,6 +14,7 @@ using SoilAdvisor.Api.Ratings;
 using SoilAdvisor.Api.SoilTests;
 using SoilAdvisor.Api.Working;
 using SoilAdvisor.Planning;
+using SoilAdvisor.ReferenceTables;
 using UnitsNet;
 
 namespace SoilAdvisor.Api.Lime;
@@ -44,7 +45,7 @@ internal static class LimeEndpoints
         }
 
         var sheet = calculation.NewSheet();
-        if (!Target(test, crops, request.TargetPh?.Number).TryGet(out var target, out var noTarget))
+        if (!Target(test, crops, request.TargetPh?.Number, calculation.Tables, request.Region).TryGet(out var target, out var noTarget))
         {
             faults.Add("/soilTest", noTarget);
             return null;
@@ -109,7 +110,7 @@ internal static class LimeEndpoints
             .OfType<Crop>(),
     ];
 
-    private static RecentLime? Recent(WrittenRecentLime? written, Calculation calculation)
+    private static EarlierLime? Recent(WrittenRecentLime? written, Calculation calculation)
     {
         if (Dates.Read(written?.Date) is not { } date)
         {
@@ -125,7 +126,7 @@ internal static class LimeEndpoints
             share = analysis.Share(Nutrient.CalciumCarbonate);
         }
 
-        return new RecentLime(
+        return new EarlierLime(
             material?.Name ?? "Lime, counted as calcium carbonate equivalent",
             amount is { } spread ? new Rate<CalciumCarbonate>(spread * share) : null,
             date);
@@ -135,8 +136,8 @@ internal static class LimeEndpoints
     private static LimeMethod? FirstFitting(IReadOnlyList<LimeMethod> compared, SoilTest test) =>
         compared.FirstOrDefault(m => m.Buffer == test.Of(Analyte.BufferPh)?.Method.Procedure);
 
-    private static Answer<TargetPhAnswer> Target(SoilTest test, IReadOnlyList<Crop> crops, decimal? asked) =>
-        TargetPhChoice.For([.. crops.Select(c => new Planting(c, null, null, null, null, null))], test, asked);
+    private static Answer<TargetPhAnswer> Target(SoilTest test, IReadOnlyList<Crop> crops, decimal? asked, Tables tables, string? region) =>
+        TargetPhChoice.For([.. crops.Select(c => new Planting(c, null, null, null, null, null))], test, asked, tables.TargetPhs, region);
 
     private static List<OfferedMaterial> Offered(IReadOnlyList<MaterialOffer> materials, bool listed, Calculation calculation)
     {

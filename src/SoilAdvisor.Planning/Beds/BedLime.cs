@@ -44,7 +44,7 @@ internal sealed record BedLime(LimePlan? Plan, Refusal? Refused, decimal? PhAfte
     private static LimeAsked Asked(TargetPhAnswer target, Bed bed, FarmRequest request, Offers offers, IReadOnlyList<Rating> ratings, IReadOnlyList<PlantingFloor> floors) =>
         new(bed.SoilTest, target, false, request.LimeMethod, request.Region, ratings.FirstOrDefault(r => r.Analyte == Analyte.Mg), [.. bed.Plantings.Select(p => p.Crop)], offers.Limes)
         {
-            Recent = [.. bed.Applied.Where(a => a.Analysis.Share(Nutrient.CalciumCarbonate) > 0).Select(a => new RecentLime(a.Material.Name, SpreadSinceSample.Supplied(a, bed).Of<CalciumCarbonate>(), a.Date))],
+            Recent = [.. bed.Applied.Where(a => a.Analysis.Share(Nutrient.CalciumCarbonate) > 0).Select(a => new EarlierLime(a.Material.Name, SpreadSinceSample.Supplied(a, bed).Of<CalciumCarbonate>(), a.Date))],
             Start = request.Date,
             Area = bed.Area,
             PotashNeed = floors.Where(f => f.Nutrient == Nutrient.K2O).Select(f => f.Low).Aggregate(default(MassPerArea), (a, b) => a + b),

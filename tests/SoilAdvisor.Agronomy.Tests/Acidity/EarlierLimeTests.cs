@@ -91,7 +91,7 @@ public class EarlierLimeTests
 
     private static LimeRequirement Less(LimeMethod method, DateOnly spread, double? pounds, DateOnly sampled, SoilGroup? soil) => RecentLimeCredit.Less(
         Requirement(),
-        [new RecentLime("Limestone", pounds is { } amount ? Rate<CalciumCarbonate>.FromPoundsPerAcre(amount) : null, spread)],
+        [new EarlierLime("Limestone", pounds is { } amount ? Rate<CalciumCarbonate>.FromPoundsPerAcre(amount) : null, spread)],
         InventedLime.Soil(5.4m) with { Sampled = sampled, SoilGroup = soil },
         method,
         null);
