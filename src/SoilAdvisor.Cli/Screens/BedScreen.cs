@@ -86,7 +86,7 @@ internal static class BedScreen
             ])],
             firstIsWhole: false);
         paper.List(stones.Where(s => s.Each("doses").Count() > 1).Select(s => $"{s.Text("name")}: {s.At("doseLimit").Text("text")}"));
-        paper.List([lime.At("timing").Text("text"), lime.At("sulfur").At("advised").ValueKind == JsonValueKind.True ? lime.At("sulfur").Text("text") : null]);
+        paper.List([lime.At("sulfur").At("advised").ValueKind == JsonValueKind.True ? lime.At("sulfur").Text("text") : null]);
         paper.List(materials
             .GroupBy(m => (Crop: m.Text("crop"), When: m.Text("when"), Day: m.Text("spreadBy")))
             .Select(g => $"{string.Join("; ", g.Select(m => m.Text("name")))} for {g.Key.Crop}: {(g.Key.Day is { } day ? $"by {day}. " : "")}{g.Key.When}"));
