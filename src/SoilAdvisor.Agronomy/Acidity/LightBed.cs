@@ -41,7 +41,7 @@ public static class LightBed
             return requirement;
         }
 
-        if (method is null || method.Buffer == Procedure.BufferMehlich)
+        if (method is null || method.Buffers.Contains(Procedure.BufferMehlich))
         {
             return Say(requirement, "bulk-density-not-used", Invariant($"The bulk density of {density} g/cm3 changes nothing: {(method is null ? "how the laboratory counts its own rate is not known" : $"{method.Title} counts acidity by volume of soil")}."), requirement.Source);
         }

@@ -18,7 +18,7 @@ internal static class LimeComparison
         if (ids is [All])
         {
             var buffer = test?.Of(Analyte.BufferPh)?.Method.Procedure;
-            return [.. calculation.Tables.LimeMethods.Values.Where(m => m.Buffer == buffer)];
+            return [.. calculation.Tables.LimeMethods.Values.Where(m => buffer is { } named && m.Buffers.Contains(named))];
         }
 
         return

@@ -134,7 +134,7 @@ internal static class LimeEndpoints
 
     // Of several methods the first that is made for the buffer of the report gives the amount.
     private static LimeMethod? FirstFitting(IReadOnlyList<LimeMethod> compared, SoilTest test) =>
-        compared.FirstOrDefault(m => m.Buffer == test.Of(Analyte.BufferPh)?.Method.Procedure);
+        compared.FirstOrDefault(m => test.Of(Analyte.BufferPh)?.Method.Procedure is { } buffer && m.Buffers.Contains(buffer));
 
     private static Answer<TargetPhAnswer> Target(SoilTest test, IReadOnlyList<Crop> crops, decimal? asked, Tables tables, string? region) =>
         TargetPhChoice.For([.. crops.Select(c => new Planting(c, null, null, null, null, null))], test, asked, tables.TargetPhs, region);
