@@ -5,14 +5,15 @@ using SoilAdvisor.Agronomy.Plans;
 using SoilAdvisor.Agronomy.Ratings;
 using SoilAdvisor.Agronomy.Working;
 using SoilAdvisor.Planning.Beds;
+using SoilAdvisor.Planning.FarmWide;
 using SoilAdvisor.Planning.MaterialChoice;
 using SoilAdvisor.ReferenceTables;
 
 namespace SoilAdvisor.Planning;
 
 /// <summary>
-/// From soil tests and beds to what to spread. Each bed is planned by itself, in the order given; the same request and tables give the
-/// same plan, bit for bit, with and without working. The solver is loaded only when a bed needs a nutrient.
+/// From soil tests and beds to what to spread. The beds are prepared one by one, in the order given, and their materials chosen
+/// together; the same request and tables give the same plan, bit for bit, with and without working. The solver is loaded only when a bed needs a nutrient.
 /// </summary>
 public static class FarmPlanner
 {
@@ -47,13 +48,22 @@ public static class FarmPlanner
     {
         var offers = Offers.Of(request, tables);
         var planner = new BedPlanner(request, tables, chosen.Guide, offers);
-        var beds = new List<BedPlan>(request.Beds.Count);
+        var prepared = new List<PreparedBed>(request.Beds.Count);
         foreach (var bed in request.Beds)
         {
             cancel.ThrowIfCancellationRequested();
-            beds.Add(planner.Plan(bed));
+            prepared.Add(planner.Prepare(bed));
         }
 
+        var materials = FarmMaterials.For(prepared, request.Limits, offers.Priced, cancel);
+        var beds = new List<BedPlan>(prepared.Count);
+        for (var i = 0; i < prepared.Count; i++)
+        {
+            cancel.ThrowIfCancellationRequested();
+            beds.Add(planner.Finish(prepared[i], materials.Plans[i]));
+        }
+
+        var purchases = Purchases.Of(beds);
         return new FarmPlan(
             request.Farm,
             request.Date,
@@ -63,12 +73,31 @@ public static class FarmPlanner
             tables.RateTables.Values.FirstOrDefault(t => t.PairWith(chosen.Guide.Id) is not null),
             Objective(offers, request),
             beds,
-            Purchases.Of(beds),
+            purchases,
             OrganicChecks.OnTheShelf(request.Materials.Select(m => m.Material), tables.OrganicRules),
             Warnings(chosen.Guide, offers),
             [.. chosen.Assumptions, .. Assumptions(offers, request)],
             beds.Any(b => b.State != BedState.Planned),
-            Costs.Sum(beds.Select(b => b.Cost)));
+            Costs.Sum(beds.Select(b => b.Cost)),
+            Choice(materials, beds, purchases, request.Limits));
+    }
+
+    private static FarmChoice Choice(FarmMaterials materials, IReadOnlyList<BedPlan> beds, IReadOnlyList<Purchase> purchases, FarmLimits limits)
+    {
+        var passes = beds.Sum(b => b.Applications.Count);
+        var bought = Costs.Sum(purchases.Select(p => p.Cost));
+        var freight = Costs.Sum(purchases.Select(p => p.Freight));
+        Money? labour = limits.LabourPerPass is { } pass ? pass with { Value = pass.Value * passes } : null;
+        return new FarmChoice(
+            materials.DifferentNeeds,
+            beds.SelectMany(b => b.Applications).Select(a => a.Offered.Material.Id).Distinct(StringComparer.Ordinal).Count(),
+            passes,
+            materials.Gap,
+            materials.Ended,
+            bought,
+            freight,
+            labour,
+            Costs.Sum([bought, freight, labour]));
     }
 
     private static string Objective(Offers offers, FarmRequest request) => offers.Priced
@@ -113,6 +142,9 @@ public static class FarmPlanner
         var currencies = request.Materials
             .Select(m => m.PricePerKilogram?.Currency)
             .Append(request.Currency)
+            .Append(request.Limits.Budget?.Currency)
+            .Append(request.Limits.LabourPerPass?.Currency)
+            .Concat(request.Materials.Select(m => m.Freight?.Currency))
             .OfType<string>()
             .Distinct(StringComparer.OrdinalIgnoreCase)
             .ToList();

@@ -28,4 +28,8 @@ public sealed record FarmRequest(
     FrostDates? Frost,
     LimeMethod? LimeMethod,
     bool WithWorking,
-    string? Subregion = null);
+    string? Subregion = null)
+{
+    /// <summary>What the farm can buy and carry out.</summary>
+    public FarmLimits Limits { get; init; } = FarmLimits.None;
+}

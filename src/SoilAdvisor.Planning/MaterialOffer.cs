@@ -8,4 +8,11 @@ namespace SoilAdvisor.Planning;
 /// <param name="Tested">What its label or a laboratory says of it; null takes the table's figures.</param>
 /// <param name="PricePerKilogram">Price; null: on hand, its cost is not counted, and that is said.</param>
 /// <param name="OnHand">Stock on the shelf; null when not said. It lowers what is bought, not what is spread.</param>
-public sealed record MaterialOffer(Material Material, GrowerAnalysis? Tested, Money? PricePerKilogram, Mass? OnHand);
+public sealed record MaterialOffer(Material Material, GrowerAnalysis? Tested, Money? PricePerKilogram, Mass? OnHand)
+{
+    /// <summary>The pack or load that is sold whole; null when any amount can be had.</summary>
+    public Mass? Pack { get; init; }
+
+    /// <summary>Cost of delivery, paid once when any of it is bought; null for none.</summary>
+    public Money? Freight { get; init; }
+}

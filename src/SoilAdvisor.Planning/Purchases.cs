@@ -6,6 +6,9 @@ namespace SoilAdvisor.Planning;
 /// <summary>What the whole farm needs of each material, and what of it has to be bought.</summary>
 internal static class Purchases
 {
+    // A thousandth of a pack too little is rounding, not a reason to buy another.
+    private const double PackRounding = 1e-3;
+
     public static IReadOnlyList<Purchase> Of(IReadOnlyList<BedPlan> beds)
     {
         var needed = beds
@@ -21,7 +24,9 @@ internal static class Purchases
     {
         var needed = Mass.FromKilograms(kilograms);
         Mass? used = offered.OnHand is { } stock ? Mass.FromKilograms(Math.Min(stock.Kilograms, kilograms)) : null;
-        var buy = Mass.FromKilograms(kilograms - (used?.Kilograms ?? 0));
-        return new Purchase(offered, needed, used, buy, Costs.Of(offered, buy));
+        var left = kilograms - (used?.Kilograms ?? 0);
+        int? packs = offered.Pack is { } pack ? (int)Math.Ceiling((left / pack.Kilograms) - PackRounding) : null;
+        var buy = packs is { } count ? offered.Pack!.Value * count : Mass.FromKilograms(left);
+        return new Purchase(offered, needed, used, buy, packs, Costs.Of(offered, buy), buy.Kilograms > 0 ? offered.Freight : null);
     }
 }

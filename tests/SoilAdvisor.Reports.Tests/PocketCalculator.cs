@@ -3,7 +3,7 @@ using System.Globalization;
 namespace SoilAdvisor.Reports.Tests;
 
 /// <summary>
-/// Types a printed line of numbers into a calculator: + − × / ² √ max min and brackets, and the two forms in which an equation names a
+/// Types a printed line of numbers into a calculator: + − × / ² √ ln log10 exp max min, brackets, "rounded up", and the two forms in which an equation names a
 /// case ("x where a &gt; b; otherwise y", "x below a; y from a on"). Knows nothing of the formulas, only what is printed.
 /// </summary>
 internal sealed class PocketCalculator
@@ -25,6 +25,11 @@ internal sealed class PocketCalculator
         if (Split(printed, " below ") is var (below, cases) && Split(cases, "; ") is var (limit, other))
         {
             return compared < Value(limit) ? Value(below) : Value(other[..other.IndexOf(" from ", StringComparison.Ordinal)]);
+        }
+
+        if (Split(printed, ", rounded up") is var (exact, _))
+        {
+            return Math.Ceiling(Value(exact) - 1e-9);
         }
 
         var calculator = new PocketCalculator(printed);
@@ -77,7 +82,10 @@ internal sealed class PocketCalculator
 
     private double Factor()
     {
-        var value = Takes("√") ? Math.Sqrt(Bracket()[0])
+        var value = Takes("√") ? Math.Sqrt(text[at] == '(' ? Bracket()[0] : Number())
+            : Takes("ln") ? Math.Log(Bracket()[0])
+            : Takes("log10") ? Math.Log10(Bracket()[0])
+            : Takes("exp") ? Math.Exp(Bracket()[0])
             : Takes("max") ? Bracket().Max()
             : Takes("min") ? Bracket().Min()
             : text[at] == '(' ? Bracket()[0]

@@ -29,7 +29,7 @@ public static class CertaintyFormulas
     public static Formula<(Coefficient Deviation, Coefficient Result), CoefficientOfVariation> OfDeviation { get; } = new(
         "spread-in-percent",
         "Spread in percent of the result",
-        "CV = 100 × SD / x",
+        "CV = min(100 × SD / x, 1000)",
         Citation.OurArithmetic,
         [
             new(new Symbol("SD", "standard deviation, in the unit of the result", "", 0), x => x.Deviation.Value),
@@ -88,7 +88,7 @@ public static class CertaintyFormulas
     public static Formula<(Coefficient First, Coefficient Second, CoefficientOfVariation FirstSpread, CoefficientOfVariation SecondSpread), Coefficient> PooledValue { get; } = new(
         "pooled-result",
         "Two results of one block as one",
-        "x = exp((w1 × ln x1 + w2 × ln x2) / (w1 + w2)), w1 = 1 / ln(1 + (CV1 / 100)²), w2 with CV2",
+        "x = exp((ln(x1) / ln(1 + (CV1 / 100)²) + ln(x2) / ln(1 + (CV2 / 100)²)) / (1 / ln(1 + (CV1 / 100)²) + 1 / ln(1 + (CV2 / 100)²)))",
         Citation.OurJudgement,
         [
             new(new Symbol("x1", "first result", "", 1e-9), x => x.First.Value),
@@ -105,7 +105,7 @@ public static class CertaintyFormulas
     public static Formula<(CoefficientOfVariation First, CoefficientOfVariation Second), CoefficientOfVariation> PooledSpread { get; } = new(
         "pooled-spread",
         "Spread of two results pooled",
-        "CV = 100 × √(exp(1 / (w1 + w2)) − 1), w1 = 1 / ln(1 + (CV1 / 100)²), w2 with CV2",
+        "CV = 100 × √(exp(1 / (1 / ln(1 + (CV1 / 100)²) + 1 / ln(1 + (CV2 / 100)²))) − 1)",
         Citation.OurJudgement,
         [
             new(new Symbol("CV1", "spread of the first", "%", 0.01, 500), x => x.First.Percent),
@@ -120,7 +120,7 @@ public static class CertaintyFormulas
     public static Formula<(Coefficient First, Coefficient Second, PhSpread FirstSpread, PhSpread SecondSpread), Coefficient> PooledPh { get; } = new(
         "pooled-ph",
         "Two pH results of one block as one",
-        "x = (w1 × x1 + w2 × x2) / (w1 + w2), w1 = 1 / SD1², w2 = 1 / SD2²",
+        "x = (x1 / SD1² + x2 / SD2²) / (1 / SD1² + 1 / SD2²)",
         Citation.OurJudgement,
         [
             new(new Symbol("x1", "first pH", "pH", 0, 14), x => x.First.Value),

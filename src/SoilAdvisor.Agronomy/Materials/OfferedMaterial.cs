@@ -18,4 +18,11 @@ public sealed record OfferedMaterial(
     Mass? OnHand,
     bool Listed,
     MassPerArea LargestSingleRate,
-    int WaitBeforeSowingDays);
+    int WaitBeforeSowingDays)
+{
+    /// <summary>The pack or load that is sold whole; null when any amount can be had.</summary>
+    public Mass? Pack { get; init; }
+
+    /// <summary>Cost of delivery, paid once when any of it is bought; null for none.</summary>
+    public Money? Freight { get; init; }
+}

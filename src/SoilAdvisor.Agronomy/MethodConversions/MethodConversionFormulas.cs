@@ -33,8 +33,8 @@ public static class MethodConversionFormulas
         Citation.OurArithmetic,
         [
             new(new Symbol("x", "pH by the method of the report", "pH", 0, 14), x => x.Reading.Value),
-            new(new Symbol("b", "slope of the published line", ""), x => x.Slope.Value),
-            new(new Symbol("a", "intercept of the published line", "pH"), x => x.Intercept.Value),
+            new(new Symbol("b", "slope of the published line", "", 0.5, 2), x => x.Slope.Value),
+            new(new Symbol("a", "intercept of the published line", "pH", -3, 3), x => x.Intercept.Value),
         ],
         new(new Symbol("y", "pH by the other method", "pH"), y => y.Value),
         v => (new SoilPh(v[0]), new Coefficient(v[1]), new Coefficient(v[2])),

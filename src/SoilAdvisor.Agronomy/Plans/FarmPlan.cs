@@ -19,7 +19,8 @@ namespace SoilAdvisor.Agronomy.Plans;
 /// <param name="Warnings">Warnings that concern the farm.</param>
 /// <param name="Assumptions">Assumptions that concern the farm.</param>
 /// <param name="Partial">True when a bed is refused or partly planned: totals leave it out.</param>
-/// <param name="Cost">Cost over all beds; null when nothing is priced.</param>
+/// <param name="Cost">Price of what is spread over all beds; null when nothing is priced.</param>
+/// <param name="Choice">How the materials were chosen and what is to pay.</param>
 public sealed record FarmPlan(
     string? Farm,
     DateOnly Date,
@@ -34,4 +35,5 @@ public sealed record FarmPlan(
     IReadOnlyList<string> Warnings,
     IReadOnlyList<Assumption> Assumptions,
     bool Partial,
-    Money? Cost);
+    Money? Cost,
+    FarmChoice Choice);

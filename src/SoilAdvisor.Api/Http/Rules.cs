@@ -41,7 +41,7 @@ internal static class Rules
 
     public static IRuleBuilderOptions<T, WrittenNumber?> IsWhole<T>(this IRuleBuilderOptions<T, WrittenNumber?> rule, string what) =>
         rule.Must(n => n?.Number is not { } number || number == decimal.Truncate(number))
-            .Else("not-whole", (_, n) => $"{what} is {n?.Shown}; it must be a whole number.", "Write the sieve number, for example 60.");
+            .Else("not-whole", (_, n) => $"{what} is {n?.Shown}; it must be a whole number.", "Write a whole number, for example 3.");
 
     /// <summary>Present text within a length.</summary>
     public static IRuleBuilderOptions<T, string?> IsText<T>(this IRuleBuilderInitial<T, string?> rule, string what, string code, string suggestion, int letters = Limits.IdLetters) =>

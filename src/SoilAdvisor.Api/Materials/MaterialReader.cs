@@ -55,8 +55,14 @@ internal static class MaterialReader
         var price = ReadPrice(written.Price, PointerPath.Down(pointer, "price"), faults);
         var onHand = UnitWords.ReadMass(written.OnHand, PointerPath.Down(pointer, "onHand"), faults);
         var tested = ReadAnalysis(written.Analysis, PointerPath.Down(pointer, "analysis"), tables, faults);
-        return material is not null && faults.Count == before ? new MaterialOffer(material, tested, price, onHand) : null;
+        var pack = UnitWords.ReadMass(written.Pack, PointerPath.Down(pointer, "pack"), faults);
+        return material is not null && faults.Count == before
+            ? new MaterialOffer(material, tested, price, onHand) { Pack = pack, Freight = ReadMoney(written.Freight) }
+            : null;
     }
+
+    /// <summary>An amount of money that the validator has judged.</summary>
+    public static Money? ReadMoney(WrittenMoney? written) => written is { Value.Number: { } value, Currency: { } currency } ? new Money(value, currency) : null;
 
     private static Money? ReadPrice(WrittenPrice? written, string pointer, FaultList faults) =>
         written is { Value.Number: { } value, Currency: { } currency } && UnitWords.ReadMass(written.Per, PointerPath.Down(pointer, "per"), faults) is { } per

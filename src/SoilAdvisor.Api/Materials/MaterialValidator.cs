@@ -11,6 +11,8 @@ internal sealed class MaterialValidator : AbstractValidator<WrittenMaterial>
     {
         RuleFor(m => m.Material).IsText("The material", "material-missing", "Name the material by its id; GET /v1/materials lists them.");
         RuleFor(m => m.OnHand).SetValidator(new QuantityValidator("The stock", zeroAllowed: true)!);
+        RuleFor(m => m.Pack).SetValidator(new QuantityValidator("The pack")!);
+        RuleFor(m => m.Freight).SetValidator(new MoneyValidator("The freight")!);
         RuleFor(m => m.Analysis).SetValidator(new AnalysisValidator()!);
         RuleFor(m => m.Price).SetValidator(new PriceValidator()!);
     }

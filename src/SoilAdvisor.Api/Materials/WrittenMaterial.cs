@@ -11,5 +11,11 @@ internal sealed record WrittenMaterial
 
     public WrittenQuantity? OnHand { get; init; }
 
+    /// <summary>The pack or load that is sold whole; left out, any amount can be had.</summary>
+    public WrittenQuantity? Pack { get; init; }
+
+    /// <summary>Cost of delivery, paid once when any of it is bought.</summary>
+    public WrittenMoney? Freight { get; init; }
+
     public WrittenAnalysis? Analysis { get; init; }
 }

@@ -19,6 +19,7 @@ internal sealed record PlanAnswer(
     IReadOnlyList<FindingAnswer> Findings,
     IReadOnlyList<string> Warnings,
     TotalsAnswer Totals,
+    ChoiceAnswer Choice,
     IReadOnlyList<Fault>? Refused,
     IReadOnlyList<AssumptionAnswer> Assumptions,
     IReadOnlyList<SourceAnswer> Sources,

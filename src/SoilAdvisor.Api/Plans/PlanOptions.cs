@@ -15,4 +15,7 @@ internal sealed record PlanOptions
 
     /// <summary>ISO 4217; left out, that of the prices.</summary>
     public string? Currency { get; init; }
+
+    /// <summary>What the farm can buy and carry out; left out, nothing is limited.</summary>
+    public WrittenFarmLimits? Limits { get; init; }
 }

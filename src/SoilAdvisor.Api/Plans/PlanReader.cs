@@ -39,7 +39,10 @@ internal static class PlanReader
         return new PlanRead(
             new FarmRequest(
                 request.Farm, date ?? calculation.Today, guide, request.Region, [.. beds.Select(b => b.Bed)], materials,
-                request.Options?.Currency, BedReader.ReadFrost(request.Options?.Frost), limeMethod, calculation.Asked.Working, request.Subregion),
+                request.Options?.Currency, BedReader.ReadFrost(request.Options?.Frost), limeMethod, calculation.Asked.Working, request.Subregion)
+            {
+                Limits = FarmLimitsReader.Read(request.Options?.Limits, "/options/limits", faults),
+            },
             [.. beds.Select(b => b.Index)],
             tests);
     }

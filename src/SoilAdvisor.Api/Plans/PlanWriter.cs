@@ -43,10 +43,12 @@ internal static class PlanWriter
             beds,
             [.. plan.Purchases.Select(p => new PurchaseAnswer(
                 p.Offered.Material.Id, p.Offered.Material.Name, calculation.Units.Of(p.Needed), p.OnHand is { } stock ? calculation.Units.Of(stock) : null,
-                calculation.Units.Of(p.ToBuy), MoneyAnswer.Of(p.Cost), calculation.Cite(Citation.OurArithmetic)))],
+                calculation.Units.Of(p.ToBuy), p.Packs, p.Offered.Pack is { } pack ? calculation.Units.Of(pack) : null, MoneyAnswer.Of(p.Cost), MoneyAnswer.Of(p.Freight),
+                calculation.Cite(Citation.OurArithmetic)))],
             [.. plan.Findings.Select(f => FindingAnswer.Of(f, calculation))],
             plan.Warnings,
             new TotalsAnswer(plan.Partial || plan.Beds.Count < beds.Length, MoneyAnswer.Of(plan.Cost), calculation.Cite(Citation.OurArithmetic)),
+            Write(plan.Choice, calculation),
             faults.Count > 0 ? faults.All : null,
             calculation.Assumptions(),
             calculation.Bibliography.List(),
@@ -119,6 +121,10 @@ internal static class PlanWriter
             Working = calculation.Asked.Working ? WorkingWriter.Write(plan.Working, calculation.Bibliography) : null,
         };
     }
+
+    private static ChoiceAnswer Write(FarmChoice choice, Calculation calculation) => new(
+        choice.DifferentNeeds, choice.Products, choice.Passes, Units.Rounded(choice.Gap * 100), choice.Ended,
+        MoneyAnswer.Of(choice.Bought), MoneyAnswer.Of(choice.Freight), MoneyAnswer.Of(choice.Labour), MoneyAnswer.Of(choice.ToPay), calculation.Cite(Citation.OurArithmetic));
 
     private static NeedAnswer Write(NutrientNeed need, Calculation calculation) => new(
         need.Nutrient.ToString(),

@@ -18,7 +18,9 @@ internal sealed class BedPlanner(FarmRequest request, Tables tables, Guide guide
     private static readonly Analyte[] NotRatedAsNutrients =
         [Analyte.Ph, Analyte.BufferPh, Analyte.CationExchangeCapacity, Analyte.OrganicMatter, Analyte.Acidity, Analyte.LimeBufferCapacity, Analyte.ElectricalConductivity, Analyte.NitrateN, Analyte.AmmoniumN];
 
-    public BedPlan Plan(Bed bed)
+    /// <summary>Everything before materials are chosen: ratings, need, lime, and what may be spread.</summary>
+    /// <param name="bed">The bed.</param>
+    public PreparedBed Prepare(Bed bed)
     {
         var working = request.WithWorking ? new WorkingSheet() : null;
         var refused = new List<(string Pointer, Refusal Refusal)>();
@@ -26,14 +28,22 @@ internal sealed class BedPlanner(FarmRequest request, Tables tables, Guide guide
         var need = NeedOf(bed, ratings, working);
         var floors = BedFloors.Of(need, working);
         var lime = BedLime.Of(bed, request, tables, offers, ratings, floors, working);
-        var model = new BedModel(bed, lime, PhosphorusLimit.Of(need, ratings), floors);
+        var rules = new BedModel(bed, lime, PhosphorusLimit.Of(need, ratings), floors);
         var offered = offers.For(lime.PhAfterLiming);
         var leftOut = new SortedSet<string>(StringComparer.Ordinal);
-        var plan = MaterialPlan.Best(model.For(offered, offers.Priced, leftOut));
-        var applications = new Spreading(bed, need, plan, offers, lime.PhAfterLiming).All(working);
-        var shortfalls = Shortfalls(lime, plan, model, offered);
-        var balances = Balances.Of(floors, model, lime, applications);
-        refused.AddRange(need.Refused);
+        return new PreparedBed(bed, ratings, need, lime, floors, rules, offered, rules.For(offered, offers.Priced, leftOut), leftOut, refused, working);
+    }
+
+    /// <summary>Everything once materials are chosen.</summary>
+    /// <param name="prepared">The bed.</param>
+    /// <param name="plan">What is spread on it.</param>
+    public BedPlan Finish(PreparedBed prepared, MaterialPlan plan)
+    {
+        var (bed, ratings, need, lime) = (prepared.Bed, prepared.Ratings, prepared.Need, prepared.Lime);
+        var applications = new Spreading(bed, need, plan, offers, lime.PhAfterLiming).All(prepared.Working);
+        var shortfalls = Shortfalls(lime, plan, prepared.Rules, prepared.Offered);
+        var balances = Balances.Of(prepared.Floors, prepared.Rules, lime, applications);
+        List<(string Pointer, Refusal Refusal)> refused = [.. prepared.Refused, .. need.Refused];
         if (lime.Refused is { } noLime)
         {
             refused.Add(("/soilTest", noLime));
@@ -50,14 +60,14 @@ internal sealed class BedPlanner(FarmRequest request, Tables tables, Guide guide
             applications,
             balances,
             shortfalls,
-            CoverCropsOf(bed, floors),
-            FindingsOf(bed, applications, ratings, need, lime, working),
+            CoverCropsOf(bed, prepared.Floors),
+            FindingsOf(bed, applications, ratings, need, lime, prepared.Working),
             CautionsFor.Plan(bed, applications, lime.Plan, tables.Cautions),
-            [.. BedWarnings.Of(bed, request.Date, lime, floors, applications, balances), .. leftOut],
+            [.. BedWarnings.Of(bed, request.Date, lime, prepared.Floors, applications, balances), .. prepared.LeftOut],
             refused,
-            Assumptions(bed, need, lime, model, ratings, applications),
+            Assumptions(bed, need, lime, prepared.Rules, ratings, applications),
             Costs.Sum([.. applications.Select(a => a.Cost), lime.Plan?.Chosen?.Cost]),
-            working?.Lines ?? []);
+            prepared.Working?.Lines ?? []);
     }
 
     private static BedState StateOf(BedNeed need, BedLime lime) => (need.Needs.Count, lime.Plan) switch

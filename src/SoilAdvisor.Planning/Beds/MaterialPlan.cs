@@ -8,6 +8,9 @@ namespace SoilAdvisor.Planning.Beds;
 /// <param name="Solution">Its answer.</param>
 internal sealed record MaterialPlan(MaterialModel Model, MaterialSolution Solution)
 {
+    /// <summary>True when two materials are spread that must not meet.</summary>
+    public bool HoldsForbiddenPair => FirstForbiddenPair() is not null;
+
     /// <summary>
     /// Solves; where the answer holds a pair that must not meet, solves once without the one and once without the other and keeps the
     /// better. Pairs are few, so the tree stays small.

@@ -65,6 +65,10 @@ internal sealed record MaterialModel(
 
     /// <summary>Price of one pound; 0 for a material without a price, which is on hand.</summary>
     /// <param name="variable">The variable.</param>
-    public static double PricePerPound(MaterialVariable variable) =>
-        variable.Offered.PricePerKilogram is { } price ? (double)price.Value * UnitsNet.Mass.FromPounds(1).Kilograms : 0;
+    public static double PricePerPound(MaterialVariable variable) => PricePerPound(variable.Offered);
+
+    /// <summary>Price of one pound; 0 for a material without a price, which is on hand.</summary>
+    /// <param name="offered">The material.</param>
+    public static double PricePerPound(Agronomy.Materials.OfferedMaterial offered) =>
+        offered.PricePerKilogram is { } price ? (double)price.Value * UnitsNet.Mass.FromPounds(1).Kilograms : 0;
 }

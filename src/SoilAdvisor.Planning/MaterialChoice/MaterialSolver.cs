@@ -27,7 +27,10 @@ internal static class MaterialSolver
         return Tidy(model, programme.LeastBurden() ?? programme.LeastMissing());
     }
 
-    private static MaterialSolution Tidy(MaterialModel model, double[] amounts)
+    /// <summary>Rates of a solver made fit to be spread: within every ceiling to the last bit, without dust, with what each floor is missed by.</summary>
+    /// <param name="model">The model.</param>
+    /// <param name="amounts">Rates of its variables, pounds per acre.</param>
+    public static MaterialSolution Tidy(MaterialModel model, double[] amounts)
     {
         for (var i = 0; i < amounts.Length; i++)
         {

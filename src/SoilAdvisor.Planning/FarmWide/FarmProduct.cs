@@ -1,0 +1,21 @@
+using SoilAdvisor.Agronomy.Materials;
+
+namespace SoilAdvisor.Planning.FarmWide;
+
+/// <summary>A material as the whole farm buys it, in pounds and in the money of the plan.</summary>
+/// <param name="Offered">The material.</param>
+/// <param name="PricePerPound">Price; 0 for one without a price.</param>
+/// <param name="PackPounds">Size of the pack that is sold whole; null for any amount.</param>
+/// <param name="Freight">Cost of delivery, paid once when any is bought; 0 for none.</param>
+/// <param name="StockPounds">On the shelf.</param>
+/// <param name="TakenPounds">Already planned as lime.</param>
+internal sealed record FarmProduct(OfferedMaterial Offered, double PricePerPound, double? PackPounds, double Freight, double StockPounds, double TakenPounds)
+{
+    public static FarmProduct Of(OfferedMaterial offered, double takenPounds) => new(
+        offered,
+        MaterialChoice.MaterialModel.PricePerPound(offered),
+        offered.Pack?.Pounds,
+        (double)(offered.Freight?.Value ?? 0),
+        offered.OnHand?.Pounds ?? 0,
+        takenPounds);
+}
