@@ -39,7 +39,7 @@ internal static class PlanScreen
         paper.Paragraph(plan.Text("rateTable") is { } table
             ? $"Rates: {table}, read with that guide's limits."
             : "Rates: no rate table may be read with this guide's limits, so phosphate and potash needs are refused.");
-        paper.Paragraph($"How materials were chosen: {plan.Text("objective")}");
+        paper.Paragraph($"How materials were chosen: {plan.Text("objective")} {plan.At("choice").Text("ended")}");
     }
 
     private static string States(List<JsonElement> beds) => string.Join(", ", beds
@@ -63,6 +63,13 @@ internal static class PlanScreen
             ["material", "needed", "on hand", "to buy", "cost to buy"],
             [.. plan.Each("purchases").Select(Purchase)],
             firstIsWhole: false);
+        var choice = plan.At("choice");
+        if (choice.Has("toPay"))
+        {
+            var parts = new[] { ("freight", "deliveries"), ("labour", "carrying it to the beds") }.Where(p => choice.Has(p.Item1)).Select(p => $"{Figures.Money(choice.At(p.Item1))} for {p.Item2}").ToList();
+            paper.Paragraph($"To pay in all: {Figures.Money(choice.At("toPay"))}{(parts.Count > 0 ? $", of which {string.Join(" and ", parts)}" : "")}.");
+        }
+
         if (totals.Has("cost"))
         {
             paper.Paragraph($"Cost of all that is spread and has a price, on hand or not: {Figures.Money(totals.At("cost"))}.");
@@ -81,7 +88,7 @@ internal static class PlanScreen
         purchase.Text("name"),
         Figures.Weight(purchase.At("needed")),
         Figures.Weight(purchase.At("onHand")),
-        Figures.Weight(purchase.At("toBuy")),
+        purchase.Has("packs") ? $"{Figures.Weight(purchase.At("toBuy"))}: {purchase.Text("packs")} of {Figures.Weight(purchase.At("pack"))}" : Figures.Weight(purchase.At("toBuy")),
         purchase.Has("cost") ? Figures.Money(purchase.At("cost")) : "no price given",
     ];
 

@@ -34,5 +34,29 @@ internal sealed class PlanSettings : CalculationSettings
     [Description("Part of the guide's region, where its limits depend on it, for example \"Coastal Plain\".")]
     public string? Subregion { get; init; }
 
+    [CommandOption("--products-per-bed <NUMBER>")]
+    [Description("Most materials on one bed. Without it, no limit.")]
+    public string? ProductsPerBed { get; init; }
+
+    [CommandOption("--products <NUMBER>")]
+    [Description("Most materials on the whole farm. Without it, no limit.")]
+    public string? Products { get; init; }
+
+    [CommandOption("--smallest-rate <AMOUNT>")]
+    [Description("Least that you can spread evenly, with its unit, for example \"50 lb/acre\".")]
+    public string? SmallestRate { get; init; }
+
+    [CommandOption("--labour <AMOUNT>")]
+    [Description("What it costs you to carry one material to one bed once, for example \"1.50 USD\".")]
+    public string? Labour { get; init; }
+
+    [CommandOption("--budget <AMOUNT>")]
+    [Description("Most that materials, delivery and labour may cost, for example \"400 USD\".")]
+    public string? Budget { get; init; }
+
+    [CommandOption("--seconds <NUMBER>")]
+    [Description("Longest time for the search, 1 to 30. Without it, 10.")]
+    public string? Seconds { get; init; }
+
     internal override IReadOnlyList<string> Formats => ["table", "markdown", "html", "csv", "json"];
 }

@@ -82,18 +82,41 @@ internal sealed class PlanVerb(Screen screen) : ServiceVerb<PlanSettings, PlanFi
         Set("/subregion", settings.Subregion, "--subregion");
         Set("/options/date", settings.Date, "--date");
         Set("/options/limeMethod", settings.LimeMethod, "--lime-method");
+        Set("/options/limits/productsPerBed", settings.ProductsPerBed, "--products-per-bed");
+        Set("/options/limits/products", settings.Products, "--products");
+        Set("/options/limits/seconds", settings.Seconds, "--seconds");
+        SetAmount("/options/limits/smallestRate", settings.SmallestRate, "unit", "--smallest-rate");
+        SetAmount("/options/limits/labourPerPass", settings.Labour, "currency", "--labour");
+        SetAmount("/options/limits/budget", settings.Budget, "currency", "--budget");
 
-        void Set(string pointer, string? value, string option)
+        void Set(string pointer, string? value, string option) => SetNode(pointer, value is null ? null : JsonValue.Create(value), option);
+
+        // "50 lb/acre": the number, a blank, the unit. What is missing the service asks for, in its own words.
+        void SetAmount(string pointer, string? amount, string unit, string option)
+        {
+            var parts = amount?.Trim().Split(' ', 2, StringSplitOptions.TrimEntries);
+            SetNode(pointer, parts is null ? null : new JsonObject { ["value"] = parts[0], [unit] = parts.Length > 1 ? parts[1] : null }, option);
+            foreach (var member in parts is null ? [] : new[] { "value", unit })
+            {
+                places.Note($"{pointer}/{member}", option);
+            }
+        }
+
+        void SetNode(string pointer, JsonNode? value, string option)
         {
             if (value is null)
             {
                 return;
             }
 
-            var (part, member) = pointer.StartsWith("/options/", StringComparison.Ordinal)
-                ? (request["options"] as JsonObject ?? (JsonObject)(request["options"] = new JsonObject()), pointer["/options/".Length..])
-                : (request, pointer[1..]);
-            part[member] = value;
+            var members = pointer[1..].Split('/');
+            var part = request;
+            foreach (var member in members[..^1])
+            {
+                part = part[member] as JsonObject ?? (JsonObject)(part[member] = new JsonObject());
+            }
+
+            part[members[^1]] = value;
             places.Note(pointer, option);
         }
     }

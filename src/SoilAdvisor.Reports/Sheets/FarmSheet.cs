@@ -61,13 +61,19 @@ internal static class FarmSheet
                 p.Offered.Material.Name,
                 measures.Weight(p.Needed),
                 p.OnHand is { } stock ? measures.Weight(stock) : "not said",
-                p.ToBuy.Kilograms > 0 ? measures.Weight(p.ToBuy) : "nothing",
-                p.ToBuy.Kilograms > 0 ? Measures.Cost(p.Cost) : "on the shelf",
+                p.ToBuy.Kilograms > 0 ? Cell.Of(measures.Weight(p.ToBuy), Packs(p, measures)) : "nothing",
+                p.ToBuy.Kilograms > 0 ? Cell.Of(Measures.Cost(p.Cost), p.Freight is { } freight ? $"and {Measures.Cost(freight)} for delivery" : "") : "on the shelf",
             ],
             [Citation.OurArithmetic])).ToList();
         foreach (var spent in plan.Purchases.Where(p => p.ToBuy.Kilograms > 0).Select(p => p.Cost).OfType<Money>().GroupBy(m => m.Currency))
         {
             rows.Add(new SourcedRow(["To spend on what has a price", "", "", "", Measures.Cost(new Money(spent.Sum(m => m.Value), spent.Key))], [Citation.OurArithmetic]));
+        }
+
+        if (plan.Choice is { ToPay: { } toPay } choice && (choice.Freight is not null || choice.Labour is not null))
+        {
+            var parts = new[] { (choice.Freight, "deliveries"), (choice.Labour, "carrying it to the beds") }.Where(p => p.Item1 is not null).Select(p => $"{Measures.Cost(p.Item1)} for {p.Item2}");
+            rows.Add(new SourcedRow([$"To pay in all, with {string.Join(" and ", parts)}", "", "", "", Measures.Cost(toPay)], [Citation.OurArithmetic]));
         }
 
         if (plan.Cost is { } cost)
@@ -77,6 +83,10 @@ internal static class FarmSheet
 
         return new SourcedTable(["Material", "Needed", "From the shelf", "To buy", "Cost"], rows, KeyColumn: 3);
     }
+
+    private static string Packs(Purchase purchase, Measures measures) => purchase.Packs is { } packs && purchase.Offered.Pack is { } pack
+        ? string.Create(CultureInfo.InvariantCulture, $"{packs} of {measures.Weight(pack)}")
+        : "";
 
     private static SourcedTable Steps(IReadOnlyList<SpreadingStep> steps, Measures measures) => new(
         ["Step", "Material", "For the bed", "By volume", "Rate on the ground spread", "When", "Cost"],
