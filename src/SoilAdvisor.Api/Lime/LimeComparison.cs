@@ -15,7 +15,7 @@ internal static class LimeComparison
     /// <summary>The methods asked for; "all" stands for each made for the buffer of the report.</summary>
     public static IReadOnlyList<LimeMethod> Read(IReadOnlyList<string>? ids, SoilTest? test, Calculation calculation)
     {
-        if (ids is [All])
+        if (IsAll(ids))
         {
             var buffer = test?.Of(Analyte.BufferPh)?.Method.Procedure;
             return [.. calculation.Tables.LimeMethods.Values.Where(m => buffer is { } named && m.Buffers.Contains(named))];
@@ -30,6 +30,9 @@ internal static class LimeComparison
                 .DistinctBy(m => m.Id),
         ];
     }
+
+    /// <summary>True where every method made for the buffer is asked for.</summary>
+    public static bool IsAll(IReadOnlyList<string>? ids) => ids is [All];
 
     public static ComparedMethodAnswer Of(LimeMethod method, LimeAsked asked, Calculation calculation)
     {

@@ -52,7 +52,7 @@ internal static class LimeEndpoints
         }
 
         var asked = new LimeAsked(
-            test, target, request.TargetPh is not null, method ?? FirstFitting(compared, test), request.Region, Magnesium(test, request, crops, calculation), crops,
+            test, target, request.TargetPh is not null, method ?? FirstFitting(request, compared, test), request.Region, Magnesium(test, request, crops, calculation), crops,
             Offered(materials, request.Materials is not null, calculation))
         {
             Depth = depth,
@@ -132,9 +132,10 @@ internal static class LimeEndpoints
             date);
     }
 
-    // Of several methods the first that is made for the buffer of the report gives the amount.
-    private static LimeMethod? FirstFitting(IReadOnlyList<LimeMethod> compared, SoilTest test) =>
-        compared.FirstOrDefault(m => test.Of(Analyte.BufferPh)?.Method.Procedure is { } buffer && m.Buffers.Contains(buffer));
+    // Of several methods that are named the first made for the buffer of the report gives the amount. "all" names none: the usual choice holds.
+    private static LimeMethod? FirstFitting(LimeRequest request, IReadOnlyList<LimeMethod> compared, SoilTest test) => LimeComparison.IsAll(request.Methods)
+        ? null
+        : compared.FirstOrDefault(m => test.Of(Analyte.BufferPh)?.Method.Procedure is { } buffer && m.Buffers.Contains(buffer));
 
     private static Answer<TargetPhAnswer> Target(SoilTest test, IReadOnlyList<Crop> crops, decimal? asked, Tables tables, string? region) =>
         TargetPhChoice.For([.. crops.Select(c => new Planting(c, null, null, null, null, null))], test, asked, tables.TargetPhs, region);
