@@ -42,7 +42,7 @@ internal sealed class PocketCalculator
 
     private double Sum()
     {
-        var value = Product();
+        var value = Takes("−") ? -Product() : Product();
         while (true)
         {
             if (Takes("+"))

@@ -11,7 +11,7 @@ public static class RateFormulas
     public static Formula<(Coefficient A, Coefficient B, Coefficient C, SoilIndex<NorthCarolinaTestIndex> Index), Coefficient> Quadratic { get; } = new(
         "quadratic-rate-of-test-index",
         "Rate from the soil test index, North Carolina",
-        "R = max(a × I² − b × I + c, 0) up to the lowest point, I = b / (2 × a); the same from there on",
+        "R = max(a × min(I, b / (2 × a))² − b × min(I, b / (2 × a)) + c, 0)",
         new Citation("nc-24", "Table 2.4", Evidence.Seen),
         [
             new(new Symbol("a", "coefficient of the square", "per index²", 0.0001), x => x.A.Value),
