@@ -43,6 +43,7 @@ internal static class RatingWriter
         scale.CropGroup,
         rating.Cec,
         Units.Rounded((double)rating.Amount.Number),
+        TargetRange.Of(rating) is { } target ? new TargetAnswer(target.Lower, target.Upper) : null,
         [.. scale.Classes.Select((c, i) => new ScaleClassAnswer(
             c.Name,
             WordOf(c.Standing),

@@ -10,6 +10,8 @@ internal sealed record RatingsAnswer(
     string GuideReason,
     IReadOnlyList<string> OtherGuides,
     IReadOnlyList<RatingAnswer> Ratings,
+    IReadOnlyList<GuideViewAnswer>? Beside,
+    IReadOnlyList<GuideAgreementAnswer>? Agreement,
     IReadOnlyList<Fault>? Refused,
     IReadOnlyList<AssumptionAnswer> Assumptions,
     IReadOnlyList<SourceAnswer> Sources,

@@ -40,16 +40,22 @@ internal static class RatingsEndpoints
             }
         }
 
-        return ratings.Count == 0
-            ? null
-            : new RatingsAnswer(
-                GuideNamed.Of(chosen.Guide, calculation),
-                chosen.Reason,
-                chosen.Others,
-                ratings,
-                faults.Count > 0 ? faults.All : null,
-                calculation.Assumptions(),
-                calculation.Bibliography.List(),
-                calculation.Versions());
+        if (ratings.Count == 0)
+        {
+            return null;
+        }
+
+        var (beside, agreement) = request.Beside is { Count: > 0 } asked ? GuidesBeside.Read(asked, chosen, test, context, calculation) : default;
+        return new RatingsAnswer(
+            GuideNamed.Of(chosen.Guide, calculation),
+            chosen.Reason,
+            chosen.Others,
+            ratings,
+            beside,
+            agreement,
+            faults.Count > 0 ? faults.All : null,
+            calculation.Assumptions(),
+            calculation.Bibliography.List(),
+            calculation.Versions());
     }
 }

@@ -17,5 +17,8 @@ internal sealed record RatingsRequest
     /// <summary>Crop id, where a guide rates crops differently.</summary>
     public string? Crop { get; init; }
 
+    /// <summary>Ids of guides to rate the test by as well, or the one word "all" for every guide with limits for its extractants.</summary>
+    public IReadOnlyList<string>? Beside { get; init; }
+
     public WrittenSoilTest? SoilTest { get; init; }
 }

@@ -113,7 +113,8 @@ internal sealed class Paper(IAnsiConsole console, Places places)
     public void Foot(params IReadOnlyList<JsonElement> answers) =>
         Foot(answers.SelectMany(a => a.Each("assumptions")).DistinctBy(a => a.Text("text")).Select(a => (a, "")), answers);
 
-    private int Width => console.Profile.Width;
+    /// <summary>Columns of the screen.</summary>
+    public int Width => console.Profile.Width;
 
     // The lines are broken already, so the library must not break them again: text is written past it wherever it has no style.
     private void Write(string lines, bool strong = false)

@@ -14,7 +14,8 @@ internal static class RatingScreen
         paper.Paragraph($"Why this guide: {answer.Text("guideReason")}");
         Ratings(paper, answer.Each("ratings"));
         paper.Refused(answer.Each("refused"));
-        if (answer.Each("otherGuides").Any())
+        GuidesScreen.Draw(paper, answer);
+        if (answer.Each("otherGuides").Any() && !answer.Has("beside"))
         {
             paper.Paragraph($"Other guides that cover this test: {string.Join(", ", answer.Each("otherGuides").Select(g => g.AsText()))}. Their limits differ.");
         }
@@ -45,7 +46,7 @@ internal static class RatingScreen
         ];
     }
 
-    private static string Analyte(string? id) => id switch
+    public static string Analyte(string? id) => id switch
     {
         "organicMatter" => "organic matter",
         "bufferPh" => "buffer pH",
@@ -63,7 +64,7 @@ internal static class RatingScreen
         return reading.Text("unit") == scale.Text("unit") ? reported : $"{reported} = {sign}{scale.Text("position")} {scale.Text("unit")}";
     }
 
-    private static string Limits(JsonElement limits, string? unit) => (limits.Text("lower"), limits.Text("upper")) switch
+    public static string Limits(JsonElement limits, string? unit) => (limits.Text("lower"), limits.Text("upper")) switch
     {
         (null, null) => "",
         (null, { } upper) => $"up to {upper} {unit}",

@@ -1,0 +1,45 @@
+using System.Globalization;
+using SoilAdvisor.Agronomy.Plans;
+using SoilAdvisor.Agronomy.Ratings;
+using SoilAdvisor.Reports.Paper;
+using SoilAdvisor.Reports.Rulers;
+
+namespace SoilAdvisor.Reports.Sheets;
+
+/// <summary>What the soil tests say: a table for a bed, and one for the farm where the beds stand side by side.</summary>
+internal static class RatingSection
+{
+    public const string Anchor = "soil-tests";
+
+    private const int BedsNamed = 8;
+
+    /// <summary>The ratings of one bed.</summary>
+    public static IEnumerable<Block> Of(BedPlan bed) => bed.Ratings.Count == 0
+        ? []
+        : [new Heading(4, "What the soil test says"), new RatingTable([.. bed.Ratings.Select(r => Line(r))])];
+
+    /// <summary>The ratings of a farm, all results on one scale under one ruler; nothing where one bed says it all.</summary>
+    public static IReadOnlyList<Block> Of(FarmPlan plan)
+    {
+        var scales = plan.Beds
+            .SelectMany(bed => bed.Ratings.Select(rating => (bed, rating)))
+            .GroupBy(r => r.rating.Analyte)
+            .SelectMany(analyte => analyte.GroupBy(r => (r.rating.Scale, r.rating.Cec)))
+            .Select(scale => (IReadOnlyList<RatedLine>)[.. scale.GroupBy(r => r.bed.Bed.SoilTest.Id).Select(sample => Line(sample.First().rating, Sample(sample.Key, [.. sample.Select(s => s.bed.Bed.Id)])))])
+            .ToList();
+        return plan.Beds.Count < 2 || scales.Count == 0
+            ? []
+            :
+            [
+                new Heading(2, "The soil tests, side by side", Anchor),
+                new Bullets([.. RulerWords.HowToRead.Select(w => new Paragraph(new Sentence(w)))]),
+                new ComparisonTable(scales),
+            ];
+    }
+
+    private static RatedLine Line(Rating rating, string? sample = null) => new(rating, null, null, [rating.Source], sample);
+
+    private static string Sample(string test, IReadOnlyList<string> beds) => beds.Count > BedsNamed
+        ? string.Create(CultureInfo.InvariantCulture, $"{test} ({beds.Count} beds)")
+        : $"{test} ({(beds.Count == 1 ? "bed" : "beds")} {string.Join(", ", beds)})";
+}
