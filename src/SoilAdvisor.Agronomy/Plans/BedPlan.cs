@@ -1,3 +1,4 @@
+using SoilAdvisor.Agronomy.Certainty;
 using SoilAdvisor.Agronomy.Certification;
 using SoilAdvisor.Agronomy.CoverCrops;
 using SoilAdvisor.Agronomy.Crops;
@@ -42,4 +43,8 @@ public sealed record BedPlan(
     IReadOnlyList<(string Pointer, Refusal Refusal)> Refused,
     IReadOnlyList<Assumption> Assumptions,
     Money? Cost,
-    IReadOnlyList<WorkingLine> Working);
+    IReadOnlyList<WorkingLine> Working)
+{
+    /// <summary>How sure each rating is, or why that is not known; found by the rating itself.</summary>
+    public IReadOnlyDictionary<Rating, Answer<RatingCertainty>> Certainties { get; init; } = new Dictionary<Rating, Answer<RatingCertainty>>(ReferenceEqualityComparer.Instance);
+}

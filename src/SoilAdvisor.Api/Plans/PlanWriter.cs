@@ -101,7 +101,7 @@ internal static class PlanWriter
             Area = units.Of(bed.Area),
             AreaBasis = basis,
             AreaShown = bed.AreaShown,
-            Ratings = [.. plan.Ratings.Select(r => RatingWriter.Write(r, null, calculation))],
+            Ratings = [.. plan.Ratings.Select(r => RatingWriter.Write(r, plan.Certainties.TryGetValue(r, out var certainty) ? certainty : null, null, calculation))],
             Need = [.. plan.Need.Needs.Select(n => Write(n, calculation))],
             Credits = [.. plan.Need.Credits.Select(c => new CreditAnswer(c.Nutrient.ToString(), c.From, units.PerArea(c.Low, c.High), c.Timing, calculation.Cite(c.Source)))],
             Lime = LimeWriter.Write(plan.Lime, bed.Area, basis, calculation),

@@ -1,3 +1,4 @@
+using SoilAdvisor.Agronomy.Certainty;
 using SoilAdvisor.Agronomy.Ratings;
 using SoilAdvisor.Agronomy.SoilTests;
 using SoilAdvisor.Api.Answers;
@@ -18,7 +19,7 @@ internal static class GuidesBeside
     {
         var views = Guides(asked, chosen, test, calculation).Select(g => GuideComparison.Read(g, test, context)).ToList();
         return (
-            [.. views.Select(v => Write(v, calculation))],
+            [.. views.Select(v => Write(v, test, calculation))],
             [.. GuideComparison.Agreements([GuideComparison.Read(chosen.Guide, test, context), .. views])
                 .Select(a => new GuideAgreementAnswer(Words.Analytes.IdOf(a.Analyte), a.IsUnanimous, a.Text))]);
     }
@@ -41,8 +42,8 @@ internal static class GuidesBeside
         return [.. guides.Where(g => g.Id != chosen.Guide.Id).DistinctBy(g => g.Id)];
     }
 
-    private static GuideViewAnswer Write(GuideView view, Calculation calculation) => new(
+    private static GuideViewAnswer Write(GuideView view, SoilTest test, Calculation calculation) => new(
         GuideNamed.Of(view.Guide, calculation),
-        [.. view.Ratings.Select(r => RatingWriter.Write(r, null, calculation))],
+        [.. view.Ratings.Select(r => RatingWriter.Write(r, RatingCertainties.Of(r, test, calculation.Tables.Variability), null, calculation))],
         view.Refused.Count > 0 ? [.. view.Refused.Select(r => Fault.Of(r.Reading.Where, r.Refusal))] : null);
 }

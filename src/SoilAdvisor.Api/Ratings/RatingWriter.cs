@@ -1,3 +1,4 @@
+using SoilAdvisor.Agronomy.Certainty;
 using SoilAdvisor.Agronomy.Ratings;
 using SoilAdvisor.Agronomy.SoilTests;
 using SoilAdvisor.Api.Answers;
@@ -9,13 +10,16 @@ namespace SoilAdvisor.Api.Ratings;
 /// <summary>Writes ratings out.</summary>
 internal static class RatingWriter
 {
-    public static RatingAnswer Write(Rating rating, IReadOnlyList<WorkingLine>? working, Calculation calculation) => new(
+    public static RatingAnswer Write(Rating rating, Answer<RatingCertainty>? certainty, IReadOnlyList<WorkingLine>? working, Calculation calculation) => new(
         Words.Analytes.IdOf(rating.Analyte),
         Write(rating.Reading),
         rating.Class.Name,
         WordOf(rating.Standing),
+        CertaintyWriter.Words(certainty),
+        CertaintyWriter.Probabilities(certainty),
+        CertaintyWriter.Likely(rating, certainty),
         Write(rating.Scale, rating),
-        rating.Assumptions.Count > 0 ? calculation.Assumptions(rating.Assumptions) : null,
+        Assumptions(rating, certainty) is { Count: > 0 } assumptions ? calculation.Assumptions(assumptions) : null,
         WorkingWriter.Write(working, calculation.Bibliography),
         calculation.Cite(rating.Source));
 
@@ -27,6 +31,10 @@ internal static class RatingWriter
         Standing.Stop => "stop",
         _ => "information",
     };
+
+    /// <summary>What the class and its probability rest on.</summary>
+    public static IReadOnlyList<Assumption> Assumptions(Rating rating, Answer<RatingCertainty>? certainty) =>
+        [.. rating.Assumptions, .. certainty is { IsGiven: true } known ? known.Value.Assumptions : []];
 
     private static ReadingAnswer Write(Reading reading) => new(
         reading.Amount.Number,

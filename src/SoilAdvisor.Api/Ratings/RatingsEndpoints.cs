@@ -1,3 +1,4 @@
+using SoilAdvisor.Agronomy.Certainty;
 using SoilAdvisor.Agronomy.Ratings;
 using SoilAdvisor.Agronomy.SoilTests;
 using SoilAdvisor.Api.Answers;
@@ -31,8 +32,9 @@ internal static class RatingsEndpoints
             var sheet = calculation.NewSheet();
             if (chosen.Guide.Rate(test, reading, context, sheet).TryGet(out var rating, out var reason))
             {
-                calculation.Assume(rating.Assumptions);
-                ratings.Add(RatingWriter.Write(rating, sheet?.Lines, calculation));
+                var certainty = RatingCertainties.Of(rating, test, calculation.Tables.Variability, sheet);
+                calculation.Assume(RatingWriter.Assumptions(rating, certainty));
+                ratings.Add(RatingWriter.Write(rating, certainty, sheet?.Lines, calculation));
             }
             else
             {

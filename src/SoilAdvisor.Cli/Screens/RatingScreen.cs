@@ -29,7 +29,7 @@ internal static class RatingScreen
 
     /// <summary>Ratings as a table.</summary>
     public static void Ratings(Paper paper, IEnumerable<JsonElement> ratings) => paper.Put(
-        ["analyte", "reading", "class", "we read it as", "limits of the class", "source"],
+        ["analyte", "reading", "class, and how sure", "we read it as", "limits of the class", "source"],
         [.. ratings.Select(rating => Row(paper, rating))]);
 
     private static string?[] Row(Paper paper, JsonElement rating)
@@ -38,8 +38,8 @@ internal static class RatingScreen
         return
         [
             Analyte(rating.Text("analyte")),
-            Reading(rating.At("value"), scale),
-            rating.Text("class"),
+            Reading(rating.At("value"), scale) + Likely(rating.At("likely")),
+            rating.Has("classProbabilities") ? rating.Text("howSure") : $"{rating.Text("class")} (how sure: not known)",
             rating.Text("standing"),
             Limits(scale.Each("classes").FirstOrDefault(c => c.Text("class") == rating.Text("class")), scale.Text("unit")),
             paper.CitedShort(rating),
@@ -63,6 +63,9 @@ internal static class RatingScreen
         var reported = $"{sign}{reading.Text("value")} {reading.Text("unit")}";
         return reading.Text("unit") == scale.Text("unit") ? reported : $"{reported} = {sign}{scale.Text("position")} {scale.Text("unit")}";
     }
+
+    private static string Likely(JsonElement likely) =>
+        likely.ValueKind == JsonValueKind.Object ? $", likely {likely.Text("low")} to {likely.Text("high")}" : "";
 
     public static string Limits(JsonElement limits, string? unit) => (limits.Text("lower"), limits.Text("upper")) switch
     {

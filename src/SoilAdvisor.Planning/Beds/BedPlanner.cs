@@ -1,3 +1,4 @@
+using SoilAdvisor.Agronomy.Certainty;
 using SoilAdvisor.Agronomy.Certification;
 using SoilAdvisor.Agronomy.CoverCrops;
 using SoilAdvisor.Agronomy.Crops;
@@ -23,6 +24,7 @@ internal sealed class BedPlanner(FarmRequest request, Tables tables, Guide guide
         var working = request.WithWorking ? new WorkingSheet() : null;
         var refused = new List<(string Pointer, Refusal Refusal)>();
         var ratings = Rate(bed, refused, working);
+        var certainties = Certainties(bed, ratings, working);
         var need = NeedOf(bed, ratings, working);
         var floors = BedFloors.Of(need, working);
         var lime = BedLime.Of(bed, request, tables, offers, ratings, floors, working);
@@ -55,9 +57,12 @@ internal sealed class BedPlanner(FarmRequest request, Tables tables, Guide guide
             CautionsFor.Plan(bed, applications, lime.Plan, tables.Cautions),
             [.. BedWarnings.Of(bed, request.Date, lime, floors, applications, balances), .. leftOut],
             refused,
-            Assumptions(bed, need, lime, model, ratings, applications),
+            Assumptions(bed, need, lime, model, ratings, certainties, applications),
             Costs.Sum([.. applications.Select(a => a.Cost), lime.Plan?.Chosen?.Cost]),
-            working?.Lines ?? []);
+            working?.Lines ?? [])
+        {
+            Certainties = certainties,
+        };
     }
 
     private static BedState StateOf(BedNeed need, BedLime lime) => (need.Needs.Count, lime.Plan) switch
@@ -67,10 +72,11 @@ internal sealed class BedPlanner(FarmRequest request, Tables tables, Guide guide
         _ => need.Refused.Count > 0 ? BedState.Partly : BedState.Planned,
     };
 
-    private static IReadOnlyList<Assumption> Assumptions(Bed bed, BedNeed need, BedLime lime, BedModel model, IReadOnlyList<Rating> ratings, IReadOnlyList<MaterialApplication> applications) =>
+    private static IReadOnlyList<Assumption> Assumptions(Bed bed, BedNeed need, BedLime lime, BedModel model, IReadOnlyList<Rating> ratings, Dictionary<Rating, Answer<RatingCertainty>> certainties, IReadOnlyList<MaterialApplication> applications) =>
     [
         .. bed.Assumptions
             .Concat(ratings.SelectMany(r => r.Assumptions))
+            .Concat(certainties.Values.SelectMany(c => c.IsGiven ? c.Value.Assumptions : []))
             .Concat(need.Assumptions)
             .Concat(lime.Plan?.Requirement.Assumptions ?? [])
             .Concat(lime.Plan?.Chosen?.Offered.Analysis.Assumptions ?? [])
@@ -99,6 +105,18 @@ internal sealed class BedPlanner(FarmRequest request, Tables tables, Guide guide
         }
 
         return ratings;
+    }
+
+    private Dictionary<Rating, Answer<RatingCertainty>> Certainties(Bed bed, IReadOnlyList<Rating> ratings, WorkingSheet? working)
+    {
+        working?.Section("How sure the ratings are");
+        var certainties = new Dictionary<Rating, Answer<RatingCertainty>>(ReferenceEqualityComparer.Instance);
+        foreach (var rating in ratings)
+        {
+            certainties.Add(rating, RatingCertainties.Of(rating, bed.SoilTest, tables.Variability, working));
+        }
+
+        return certainties;
     }
 
     private BedNeed NeedOf(Bed bed, IReadOnlyList<Rating> ratings, WorkingSheet? working)

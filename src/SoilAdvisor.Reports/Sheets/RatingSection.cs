@@ -1,4 +1,5 @@
 using System.Globalization;
+using SoilAdvisor.Agronomy.Certainty;
 using SoilAdvisor.Agronomy.Plans;
 using SoilAdvisor.Agronomy.Ratings;
 using SoilAdvisor.Reports.Paper;
@@ -16,7 +17,7 @@ internal static class RatingSection
     /// <summary>The ratings of one bed.</summary>
     public static IEnumerable<Block> Of(BedPlan bed) => bed.Ratings.Count == 0
         ? []
-        : [new Heading(4, "What the soil test says"), new RatingTable([.. bed.Ratings.Select(r => Line(r))])];
+        : [new Heading(4, "What the soil test says"), new RatingTable([.. bed.Ratings.Select(r => Line(bed, r))])];
 
     /// <summary>The ratings of a farm, all results on one scale under one ruler; nothing where one bed says it all.</summary>
     public static IReadOnlyList<Block> Of(FarmPlan plan)
@@ -25,7 +26,7 @@ internal static class RatingSection
             .SelectMany(bed => bed.Ratings.Select(rating => (bed, rating)))
             .GroupBy(r => r.rating.Analyte)
             .SelectMany(analyte => analyte.GroupBy(r => (r.rating.Scale, r.rating.Cec)))
-            .Select(scale => (IReadOnlyList<RatedLine>)[.. scale.GroupBy(r => r.bed.Bed.SoilTest.Id).Select(sample => Line(sample.First().rating, Sample(sample.Key, [.. sample.Select(s => s.bed.Bed.Id)])))])
+            .Select(scale => (IReadOnlyList<RatedLine>)[.. scale.GroupBy(r => r.bed.Bed.SoilTest.Id).Select(sample => Line(sample.First().bed, sample.First().rating, Sample(sample.Key, [.. sample.Select(s => s.bed.Bed.Id)])))])
             .ToList();
         return plan.Beds.Count < 2 || scales.Count == 0
             ? []
@@ -37,7 +38,15 @@ internal static class RatingSection
             ];
     }
 
-    private static RatedLine Line(Rating rating, string? sample = null) => new(rating, null, null, [rating.Source], sample);
+    private static RatedLine Line(BedPlan bed, Rating rating, string? sample = null) =>
+        bed.Certainties.TryGetValue(rating, out var certainty) && certainty.TryGet(out var known, out _)
+            ? new RatedLine(
+                rating,
+                known.Words,
+                LikelyRange.Of(rating, known.Spread) is { } range ? new Whisker(range.Low, range.High) : null,
+                [rating.Source, .. known.Spread.Assumptions.Select(a => a.Source)],
+                sample)
+            : new RatedLine(rating, null, null, [rating.Source], sample);
 
     private static string Sample(string test, IReadOnlyList<string> beds) => beds.Count > BedsNamed
         ? string.Create(CultureInfo.InvariantCulture, $"{test} ({beds.Count} beds)")
