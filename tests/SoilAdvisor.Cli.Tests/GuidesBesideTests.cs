@@ -5,7 +5,7 @@ namespace SoilAdvisor.Cli.Tests;
 /// <summary>Guides side by side on the terminal.</summary>
 public sealed class GuidesBesideTests
 {
-    // Pond Block: Mehlich-3 P of 18 mg/kg lies in Delaware's lowest class (0 to 25) and below Pennsylvania's optimum (30 to 50), both restated.
+    // Pond Block: Mehlich-3 P of 18 mg/kg lies in Delaware's lowest class (0 to 25, restated) and below Pennsylvania's optimum (30 to 50, from memory as its table says).
     [Fact]
     public async Task Neighbours_stand_in_columns_with_their_region_class_and_target()
     {

@@ -3,7 +3,7 @@ namespace SoilAdvisor.Api.Tests.Ratings;
 /// <summary>What the neighbouring state would say.</summary>
 public sealed class GuidesBesideTests(Service service) : IClassFixture<Service>
 {
-    // Mehlich-3 P of 40 mg/kg. Delaware (restated): Medium 26-50. Pennsylvania (restated): below optimum under 30, optimum 30 to 50.
+    // Mehlich-3 P of 40 mg/kg. Delaware (restated): Medium 26-50. Pennsylvania (from memory, as its table says): optimum 30 to 50.
     [Fact]
     public async Task Another_guide_rates_the_same_reading_by_its_own_limits()
     {
