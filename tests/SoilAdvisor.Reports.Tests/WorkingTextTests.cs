@@ -6,7 +6,21 @@ namespace SoilAdvisor.Reports.Tests;
 
 public sealed class WorkingTextTests
 {
-    public static TheoryData<string> FormulaIds => [.. Formulas.All.Select(f => f.Id)];
+    // What no pocket calculator has a key for, and why the line still stands.
+    private static readonly Dictionary<string, string> NotTyped = new()
+    {
+        ["probability-below-limit"] = "needs a table of the normal distribution",
+        ["probability-below-ph-limit"] = "needs a table of the normal distribution",
+        ["pooled-result"] = "names its weights beside the equation",
+        ["pooled-spread"] = "names its weights beside the equation",
+        ["pooled-ph"] = "names its weights beside the equation",
+    };
+
+    public static TheoryData<string> FormulaIds => [.. Formulas.All.Select(f => f.Id).Except(NotTyped.Keys)];
+
+    [Fact]
+    public void What_no_calculator_has_a_key_for_is_a_formula_of_the_catalogue() =>
+        Assert.Empty(NotTyped.Keys.Except(Formulas.All.Select(f => f.Id)));
 
     [Theory]
     [MemberData(nameof(FormulaIds))]

@@ -29,7 +29,7 @@ public static class CertaintyFormulas
     public static Formula<(Coefficient Deviation, Coefficient Result), CoefficientOfVariation> OfDeviation { get; } = new(
         "spread-in-percent",
         "Spread in percent of the result",
-        "CV = 100 × SD / x",
+        "CV = min(100 × SD / x, 1000)",
         Citation.OurArithmetic,
         [
             new(new Symbol("SD", "standard deviation, in the unit of the result", "", 0), x => x.Deviation.Value),

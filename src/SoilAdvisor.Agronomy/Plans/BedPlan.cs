@@ -1,3 +1,4 @@
+using SoilAdvisor.Agronomy.Cations;
 using SoilAdvisor.Agronomy.Certainty;
 using SoilAdvisor.Agronomy.Certification;
 using SoilAdvisor.Agronomy.CoverCrops;
@@ -47,4 +48,7 @@ public sealed record BedPlan(
 {
     /// <summary>How sure each rating is, or why that is not known; found by the rating itself.</summary>
     public IReadOnlyDictionary<Rating, Answer<RatingCertainty>> Certainties { get; init; } = new Dictionary<Rating, Answer<RatingCertainty>>(ReferenceEqualityComparer.Instance);
+
+    /// <summary>What fills the exchange of its soil, or why that cannot be said; null where the laboratory was not asked for the cations.</summary>
+    public Answer<CationBalance>? Cations { get; init; }
 }

@@ -4,6 +4,7 @@ using SoilAdvisor.Agronomy.Quantities;
 using SoilAdvisor.Api.Answers;
 using SoilAdvisor.Api.Beds;
 using SoilAdvisor.Api.Catalogues;
+using SoilAdvisor.Api.Cations;
 using SoilAdvisor.Api.Checks;
 using SoilAdvisor.Api.CoverCrops;
 using SoilAdvisor.Api.Http;
@@ -24,7 +25,7 @@ internal static class PlanWriter
         var beds = new BedAnswer[Math.Min(request.Beds!.Count, Limits.Beds)];
         for (var i = 0; i < plan.Beds.Count; i++)
         {
-            beds[read.BedIndexes[i]] = Write(plan.Beds[i], Refusals(plan.Beds[i], read.BedIndexes[i], read, calculation), calculation);
+            beds[read.BedIndexes[i]] = Write(plan.Beds[i], read.Tests[plan.Beds[i].Bed.SoilTest.Id].Pointer, Refusals(plan.Beds[i], read.BedIndexes[i], read, calculation), calculation);
         }
 
         for (var i = 0; i < beds.Length; i++)
@@ -90,7 +91,7 @@ internal static class PlanWriter
             Refused = [.. calculation.Faults.All.Where(f => PointerPath.IsWithin(f.Pointer, pointer))],
         };
 
-    private static BedAnswer Write(BedPlan plan, IReadOnlyList<Fault> refusals, Calculation calculation)
+    private static BedAnswer Write(BedPlan plan, string testPointer, IReadOnlyList<Fault> refusals, Calculation calculation)
     {
         var (bed, units) = (plan.Bed, calculation.Units);
         var basis = BedReader.WordOf(bed.Spread);
@@ -102,6 +103,7 @@ internal static class PlanWriter
             AreaBasis = basis,
             AreaShown = bed.AreaShown,
             Ratings = [.. plan.Ratings.Select(r => RatingWriter.Write(r, plan.Certainties.TryGetValue(r, out var certainty) ? certainty : null, null, calculation))],
+            Cations = CationsWriter.Write(plan.Cations, testPointer, null, calculation),
             Need = [.. plan.Need.Needs.Select(n => Write(n, calculation))],
             Credits = [.. plan.Need.Credits.Select(c => new CreditAnswer(c.Nutrient.ToString(), c.From, units.PerArea(c.Low, c.High), c.Timing, calculation.Cite(c.Source)))],
             Lime = LimeWriter.Write(plan.Lime, bed.Area, basis, calculation),

@@ -1,5 +1,6 @@
 using SoilAdvisor.Api.Answers;
 using SoilAdvisor.Api.Catalogues;
+using SoilAdvisor.Api.Cations;
 using SoilAdvisor.Api.Http;
 
 namespace SoilAdvisor.Api.Ratings;
@@ -10,6 +11,7 @@ internal sealed record RatingsAnswer(
     string GuideReason,
     IReadOnlyList<string> OtherGuides,
     IReadOnlyList<RatingAnswer> Ratings,
+    CationsAnswer? Cations,
     IReadOnlyList<GuideViewAnswer>? Beside,
     IReadOnlyList<GuideAgreementAnswer>? Agreement,
     IReadOnlyList<Fault>? Refused,

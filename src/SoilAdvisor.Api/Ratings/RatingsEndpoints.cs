@@ -1,8 +1,10 @@
+using SoilAdvisor.Agronomy.Cations;
 using SoilAdvisor.Agronomy.Certainty;
 using SoilAdvisor.Agronomy.Ratings;
 using SoilAdvisor.Agronomy.SoilTests;
 using SoilAdvisor.Api.Answers;
 using SoilAdvisor.Api.Catalogues;
+using SoilAdvisor.Api.Cations;
 using SoilAdvisor.Api.Http;
 using SoilAdvisor.Api.SoilTests;
 
@@ -53,11 +55,23 @@ internal static class RatingsEndpoints
             chosen.Reason,
             chosen.Others,
             ratings,
+            Cations(test, calculation),
             beside,
             agreement,
             faults.Count > 0 ? faults.All : null,
             calculation.Assumptions(),
             calculation.Bibliography.List(),
             calculation.Versions());
+    }
+
+    private static CationsAnswer? Cations(SoilTest test, Calculation calculation)
+    {
+        if (!CationCalculation.IsMeantFor(test))
+        {
+            return null;
+        }
+
+        var sheet = calculation.NewSheet();
+        return CationsWriter.Write(CationCalculation.For(test, calculation.Tables.Cations, null, sheet), "/soilTest", sheet?.Lines, calculation);
     }
 }

@@ -21,7 +21,8 @@ internal static class GuidesScreen
         paper.Paragraph("Each guide keeps to its own limits, for its own region. That they differ is no fault of the soil or of the laboratory.");
         paper.List(views.Select(v => Guide(paper, v.At("guide"))));
         var analytes = views.SelectMany(v => v.Each("ratings").Select(r => r.Text("analyte"))).Distinct().ToList();
-        foreach (var shown in views.Chunk(Math.Max(1, (paper.Width - AnalyteColumns) / GuideColumns)))
+        var columns = Math.Max(GuideColumns, views.Max(v => v.At("guide").Text("id")!.Length) + 2);
+        foreach (var shown in views.Chunk(Math.Max(1, (paper.Width - AnalyteColumns) / columns)))
         {
             paper.Put(
                 ["analyte", .. shown.Select(v => v.At("guide").Text("id")!)],
@@ -45,8 +46,15 @@ internal static class GuidesScreen
     private static string Cell(JsonElement view, string? analyte)
     {
         var rating = view.Each("ratings").FirstOrDefault(r => r.Text("analyte") == analyte);
-        return rating.ValueKind != JsonValueKind.Object ? "no limits that apply"
-            : rating.At("scale").Has("target") ? $"{rating.Text("class")}; target {RatingScreen.Limits(rating.At("scale").At("target"), rating.At("scale").Text("unit"))}"
-            : rating.Text("class") ?? "";
+        if (rating.ValueKind != JsonValueKind.Object)
+        {
+            return "no limits that apply";
+        }
+
+        var scale = rating.At("scale");
+        var read = rating.At("value").Text("unit") == scale.Text("unit") ? "" : $"{scale.Text("position")} {scale.Text("unit")}: ";
+        return scale.Has("target")
+            ? $"{read}{rating.Text("class")}; target {RatingScreen.Limits(scale.At("target"), scale.Text("unit"))}"
+            : read + rating.Text("class");
     }
 }

@@ -1,3 +1,4 @@
+using SoilAdvisor.Agronomy.Cations;
 using SoilAdvisor.Agronomy.Certainty;
 using SoilAdvisor.Agronomy.Certification;
 using SoilAdvisor.Agronomy.CoverCrops;
@@ -25,6 +26,7 @@ internal sealed class BedPlanner(FarmRequest request, Tables tables, Guide guide
         var refused = new List<(string Pointer, Refusal Refusal)>();
         var ratings = Rate(bed, refused, working);
         var certainties = Certainties(bed, ratings, working);
+        var cations = CationsOf(bed, working);
         var need = NeedOf(bed, ratings, working);
         var floors = BedFloors.Of(need, working);
         var lime = BedLime.Of(bed, request, tables, offers, ratings, floors, working);
@@ -62,6 +64,7 @@ internal sealed class BedPlanner(FarmRequest request, Tables tables, Guide guide
             working?.Lines ?? [])
         {
             Certainties = certainties,
+            Cations = cations,
         };
     }
 
@@ -117,6 +120,12 @@ internal sealed class BedPlanner(FarmRequest request, Tables tables, Guide guide
         }
 
         return certainties;
+    }
+
+    private Answer<CationBalance>? CationsOf(Bed bed, WorkingSheet? working)
+    {
+        working?.Section("Cations");
+        return CationCalculation.IsMeantFor(bed.SoilTest) ? CationCalculation.For(bed.SoilTest, tables.Cations, null, working) : null;
     }
 
     private BedNeed NeedOf(Bed bed, IReadOnlyList<Rating> ratings, WorkingSheet? working)

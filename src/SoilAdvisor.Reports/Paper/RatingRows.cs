@@ -22,6 +22,6 @@ internal static class RatingRows
 
     /// <summary>The result in the guide's unit, and where the true value likely lies.</summary>
     public static Cell Result(RatedLine line) => line.Whisker is { } whisker
-        ? Cell.Of(RulerWords.Result(line.Rating), $"likely {Figure.Short(whisker.Low)} to {Figure.Short(whisker.High)}")
+        ? Cell.Of(RulerWords.Result(line.Rating), $"likely {Figure.Calculator(whisker.Low, 3)} to {Figure.Calculator(whisker.High, 3)}")
         : RulerWords.Result(line.Rating);
 }

@@ -49,7 +49,8 @@ internal static class Stylesheet
         svg.ruler .small { stroke: var(--ink); stroke-width: .6; }
         svg.ruler .target { stroke: var(--ink); stroke-width: 1.3; }
         svg.row .mark { stroke-width: .7; }
-        svg.ruler .whisker { stroke: var(--ink); stroke-width: 1.8; }
+        svg.row .hair { stroke: var(--soft); stroke-width: .7; stroke-dasharray: 1 4; }
+        svg.ruler .whisker { stroke: var(--ink); stroke-width: 2; }
         svg.ruler .drop { stroke: var(--ink); stroke-width: .8; stroke-dasharray: 2 2; }
         svg.ruler .dot { fill: var(--ink); stroke: var(--paper); stroke-width: 1.4; }
         svg.ruler .open { stroke: var(--ink); stroke-width: 1.8; stroke-dasharray: 5 4; }

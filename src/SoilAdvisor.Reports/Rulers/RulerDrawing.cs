@@ -57,7 +57,7 @@ internal static class RulerDrawing
             Line(svg, limit.Place, limit.Place, 0, Height, "mark");
         }
 
-        Line(svg, 0, 1, Middle, Middle, "small");
+        Line(svg, 0, 1, Middle, Middle, "hair");
         Result(svg, ruler, rating, whisker, Middle, Middle);
         return svg.Append("</svg>").ToString();
     }

@@ -32,7 +32,7 @@ internal static class RulerWords
     {
         $"{(line.Sample is { } sample ? $"{sample}: " : "")}{TradeWords.Of(line.Rating.Analyte)} {Result(line.Rating)} on a ruler with the guide's limits: {Place(line.Rating)}.",
         line.HowSure is { } sure ? $"How sure: {sure}." : null,
-        line.Whisker is { } whisker ? $"The true value likely lies between {Figure.Short(whisker.Low)} and {WithUnit(Figure.Short(whisker.High), line.Rating)}." : null,
+        line.Whisker is { } whisker ? $"The true value likely lies between {Figure.Calculator(whisker.Low, 3)} and {WithUnit(Figure.Calculator(whisker.High, 3), line.Rating)}." : null,
         line.Sample is null ? $"All classes: {Scale(line.Rating)}." : null,
     }.OfType<string>());
 

@@ -38,7 +38,7 @@ internal sealed class Ruling
         var leastLimit = limits.Where(v => v > 0).DefaultIfEmpty(most).Min();
         if (isPh)
         {
-            var room = Math.Max(0.3, (most - least) / 5);
+            var room = Math.Max(0.5, (most - least) / 3);
             return new Ruling(least - room, most + room, false);
         }
 

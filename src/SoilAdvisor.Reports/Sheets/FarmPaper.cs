@@ -20,6 +20,7 @@ internal static class FarmPaper
             .. FarmSheet.Of(plan, measures),
             .. shared.Count == 0 ? [] : new Block[] { new Heading(3, "Taken as true for every bed"), Said(shared) },
             .. RatingSection.Of(plan),
+            .. CationSection.Of(plan),
             new Heading(2, "The beds", "beds"),
             .. plan.Beds.SelectMany((b, i) => BedSheet.Of(b, i, shared, measures)),
             .. WhoDecides(plan),

@@ -17,7 +17,10 @@ internal static class RatingSection
     /// <summary>The ratings of one bed.</summary>
     public static IEnumerable<Block> Of(BedPlan bed) => bed.Ratings.Count == 0
         ? []
-        : [new Heading(4, "What the soil test says"), new RatingTable([.. bed.Ratings.Select(r => Line(bed, r))])];
+        : [new Heading(4, "What the soil test says"), new RatingTable(Lines(bed))];
+
+    /// <summary>The ratings of one bed as lines.</summary>
+    public static IReadOnlyList<RatedLine> Lines(BedPlan bed) => [.. bed.Ratings.Select(r => Line(bed, r))];
 
     /// <summary>The ratings of a farm, all results on one scale under one ruler; nothing where one bed says it all.</summary>
     public static IReadOnlyList<Block> Of(FarmPlan plan)
