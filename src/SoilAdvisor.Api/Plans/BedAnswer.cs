@@ -24,6 +24,10 @@ internal sealed record BedAnswer(string Bed, string State, string Summary, Cited
 
     public IReadOnlyList<RatingAnswer> Ratings { get; init; } = [];
 
+    public IReadOnlyList<IndexAnswer>? Indices { get; init; }
+
+    public IReadOnlyList<CeilingAnswer>? Ceilings { get; init; }
+
     public CationsAnswer? Cations { get; init; }
 
     public IReadOnlyList<NeedAnswer> Need { get; init; } = [];

@@ -103,6 +103,10 @@ internal static class PlanWriter
             AreaBasis = basis,
             AreaShown = bed.AreaShown,
             Ratings = [.. plan.Ratings.Select(r => RatingWriter.Write(r, plan.Certainties.TryGetValue(r, out var certainty) ? certainty : null, null, calculation))],
+            Indices = plan.Indices.Count > 0
+                ? [.. plan.Indices.Select(i => IndexWriter.Write(i.Index, i.Answer, bed.SoilTest.Of(i.Index.About)!.Where, null, calculation))]
+                : null,
+            Ceilings = plan.Ceilings.Count > 0 ? [.. plan.Ceilings.Select(c => IndexWriter.Write(c, calculation))] : null,
             Cations = CationsWriter.Write(plan.Cations, testPointer, null, calculation),
             Need = [.. plan.Need.Needs.Select(n => Write(n, calculation))],
             Credits = [.. plan.Need.Credits.Select(c => new CreditAnswer(c.Nutrient.ToString(), c.From, units.PerArea(c.Low, c.High), c.Timing, calculation.Cite(c.Source)))],

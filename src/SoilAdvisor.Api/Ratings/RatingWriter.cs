@@ -45,7 +45,7 @@ internal static class RatingWriter
         reading.Method.Basis == Basis.Oxide ? Words.Bases.IdOf(Basis.Oxide) : null,
         reading.Method.Procedure is { } procedure ? Words.ProceduresOf(reading.Analyte)?.IdOf(procedure) : null);
 
-    private static ScaleAnswer Write(RatingScale scale, Rating rating) => new(
+    public static ScaleAnswer Write(RatingScale scale, Rating rating) => new(
         Words.Units.IdOf(scale.Unit),
         scale.Method.ToString(),
         scale.CropGroup,

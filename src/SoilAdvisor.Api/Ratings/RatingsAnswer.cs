@@ -11,6 +11,8 @@ internal sealed record RatingsAnswer(
     string GuideReason,
     IReadOnlyList<string> OtherGuides,
     IReadOnlyList<RatingAnswer> Ratings,
+    IReadOnlyList<IndexAnswer>? Indices,
+    IReadOnlyList<CeilingAnswer>? Ceilings,
     CationsAnswer? Cations,
     IReadOnlyList<GuideViewAnswer>? Beside,
     IReadOnlyList<GuideAgreementAnswer>? Agreement,

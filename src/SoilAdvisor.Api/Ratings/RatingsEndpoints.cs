@@ -55,6 +55,8 @@ internal static class RatingsEndpoints
             chosen.Reason,
             chosen.Others,
             ratings,
+            Indices(chosen.Guide, test, context, calculation),
+            chosen.Guide.CeilingsFor(test) is { Count: > 0 } ceilings ? [.. ceilings.Select(c => IndexWriter.Write(c, calculation))] : null,
             Cations(test, calculation),
             beside,
             agreement,
@@ -62,6 +64,13 @@ internal static class RatingsEndpoints
             calculation.Assumptions(),
             calculation.Bibliography.List(),
             calculation.Versions());
+    }
+
+    private static IReadOnlyList<IndexAnswer>? Indices(Guide guide, SoilTest test, RatingContext context, Calculation calculation)
+    {
+        var sheet = calculation.NewSheet();
+        var answers = guide.RateIndices(test, context, sheet);
+        return answers.Count > 0 ? [.. answers.Select(a => IndexWriter.Write(a.Index, a.Answer, test.Of(a.Index.About)!.Where, sheet?.Lines, calculation))] : null;
     }
 
     private static CationsAnswer? Cations(SoilTest test, Calculation calculation)

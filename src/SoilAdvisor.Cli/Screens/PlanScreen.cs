@@ -16,6 +16,7 @@ internal static class PlanScreen
         {
             paper.Heading($"Soil test \"{tested.Key}\"");
             RatingScreen.Ratings(paper, tested.First().Each("ratings"));
+            IndexScreen.Draw(paper, tested.First());
             CationsScreen.Draw(paper, tested.First().At("cations"));
             paper.Refused(tested.SelectMany(b => b.Each("refused")).Where(r => !BedScreen.IsOfBed(r)).DistinctBy(r => r.Text("message")));
         }

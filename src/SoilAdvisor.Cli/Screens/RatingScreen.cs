@@ -14,6 +14,7 @@ internal static class RatingScreen
         paper.Paragraph($"Why this guide: {answer.Text("guideReason")}");
         Ratings(paper, answer.Each("ratings"));
         paper.Refused(answer.Each("refused"));
+        IndexScreen.Draw(paper, answer);
         CationsScreen.Draw(paper, answer.At("cations"));
         GuidesScreen.Draw(paper, answer);
         if (answer.Each("otherGuides").Any() && !answer.Has("beside"))

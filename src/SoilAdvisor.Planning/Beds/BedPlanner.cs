@@ -26,6 +26,8 @@ internal sealed class BedPlanner(FarmRequest request, Tables tables, Guide guide
         var refused = new List<(string Pointer, Refusal Refusal)>();
         var ratings = Rate(bed, refused, working);
         var certainties = Certainties(bed, ratings, working);
+        working?.Section("Indices");
+        var indices = guide.RateIndices(bed.SoilTest, ContextOf(bed), working);
         var cations = CationsOf(bed, working);
         var need = NeedOf(bed, ratings, working);
         var floors = BedFloors.Of(need, working);
@@ -65,6 +67,8 @@ internal sealed class BedPlanner(FarmRequest request, Tables tables, Guide guide
         {
             Certainties = certainties,
             Cations = cations,
+            Indices = indices,
+            Ceilings = guide.CeilingsFor(bed.SoilTest),
         };
     }
 
@@ -89,10 +93,12 @@ internal sealed class BedPlanner(FarmRequest request, Tables tables, Guide guide
             .DistinctBy(a => (a.Code, a.Text)),
     ];
 
+    private RatingContext ContextOf(Bed bed) => new(bed.Plantings.Count > 0 ? bed.Plantings[0].Crop.Id : null, null, request.Subregion);
+
     private List<Rating> Rate(Bed bed, List<(string, Refusal)> refused, WorkingSheet? working)
     {
         working?.Section("Ratings");
-        var context = new RatingContext(bed.Plantings.Count > 0 ? bed.Plantings[0].Crop.Id : null, null, request.Subregion);
+        var context = ContextOf(bed);
         var ratings = new List<Rating>();
         for (var i = 0; i < bed.SoilTest.Readings.Count; i++)
         {

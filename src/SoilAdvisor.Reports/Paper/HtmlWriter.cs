@@ -17,6 +17,7 @@ internal sealed class HtmlWriter(SourceList sources)
     private const int LongestAmount = 18;
 
     private readonly StringBuilder html = new();
+    private bool rulersAreExplained;
 
     public string Write(ReportPaper paper)
     {
@@ -85,8 +86,26 @@ internal sealed class HtmlWriter(SourceList sources)
         }
     }
 
+    private void ExplainRulers()
+    {
+        if (rulersAreExplained)
+        {
+            return;
+        }
+
+        rulersAreExplained = true;
+        html.Append("<ul>\n");
+        foreach (var words in RulerWords.HowToRead)
+        {
+            html.Append(CultureInfo.InvariantCulture, $"<li>{Encode(words)}</li>\n");
+        }
+
+        html.Append("</ul>\n");
+    }
+
     private void Ratings(RatingTable table)
     {
+        ExplainRulers();
         Head("ratings", RatingRows.Columns);
         html.Append("<tbody>\n");
         foreach (var line in table.Lines)
@@ -107,6 +126,7 @@ internal sealed class HtmlWriter(SourceList sources)
     // All results on one scale stand under its ruler, and the limits run down through them.
     private void Comparison(ComparisonTable table)
     {
+        ExplainRulers();
         Head("ratings", ["Soil test", .. RatingRows.Columns.Skip(1)]);
         foreach (var lines in table.Scales)
         {

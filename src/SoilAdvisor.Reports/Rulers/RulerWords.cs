@@ -7,13 +7,13 @@ namespace SoilAdvisor.Reports.Rulers;
 /// <summary>The same ruler in words, for plain text and for a reader who does not see the drawing.</summary>
 internal static class RulerWords
 {
-    /// <summary>How to read the rulers of a report; said once.</summary>
+    /// <summary>How to read the rulers of a page; said once.</summary>
     public static IReadOnlyList<string> HowToRead { get; } =
     [
         "Each ruler is drawn in the guide's own unit. Its long marks are the limits that the guide prints, where they truly stand; the second line under the edge shows where the guide wants the soil.",
         "The dot is your result. The line through the dot spans where the true value of the ground likely lies: four times in five it lies within.",
         "An open ring with a dashed line is a result reported as \"less than\" or \"more than\": it may lie anywhere on the dashes.",
-        "Where a scale spans more than ten to one it is ruled by tens: each step multiplies.",
+        "Where the largest number is more than twelve times the lowest limit the ruler is by tens: each step multiplies.",
     ];
 
     public static string Result(Rating rating) => WithUnit(rating.Amount.ToString(), rating);

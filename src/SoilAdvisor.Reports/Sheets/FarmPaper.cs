@@ -20,6 +20,7 @@ internal static class FarmPaper
             .. FarmSheet.Of(plan, measures),
             .. shared.Count == 0 ? [] : new Block[] { new Heading(3, "Taken as true for every bed"), Said(shared) },
             .. RatingSection.Of(plan),
+            .. IndexSection.Of(plan),
             .. CationSection.Of(plan),
             new Heading(2, "The beds", "beds"),
             .. plan.Beds.SelectMany((b, i) => BedSheet.Of(b, i, shared, measures)),
@@ -48,7 +49,7 @@ internal static class FarmPaper
         }
 
         yield return new Paragraph(Sentence.Bold("How materials were chosen:"), new Sentence(TradeWords.Sentence(plan.Objective), Citation.OurJudgement));
-        yield return new Contents([("Farm sheet", FarmSheet.Anchor), .. plan.Beds.Count > 1 ? [("The soil tests", RatingSection.Anchor)] : Array.Empty<(string, string)>(), .. plan.Beds.Select((b, i) => ($"Bed {b.Bed.Id}", BedSheet.Anchor(i)))]);
+        yield return new Contents([("Farm sheet", FarmSheet.Anchor), .. RatingSection.IsShown(plan) ? [("The soil tests", RatingSection.Anchor)] : Array.Empty<(string, string)>(), .. plan.Beds.Select((b, i) => ($"Bed {b.Bed.Id}", BedSheet.Anchor(i)))]);
     }
 
     // Every number of this paragraph is arithmetic on the plan itself; the law is not ours to state.
