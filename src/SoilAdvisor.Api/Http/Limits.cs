@@ -27,6 +27,9 @@ internal sealed record Limits
     /// <summary>Guides named to be read beside the chosen one.</summary>
     public const int GuidesBeside = 20;
 
+    /// <summary>Conversions to another method named for one soil test.</summary>
+    public const int Conversions = 10;
+
     /// <summary>Materials of a plan.</summary>
     public const int Materials = 100;
 

@@ -36,7 +36,7 @@ internal static class RatingWriter
     public static IReadOnlyList<Assumption> Assumptions(Rating rating, Answer<RatingCertainty>? certainty) =>
         [.. rating.Assumptions, .. certainty is { IsGiven: true } known ? known.Value.Assumptions : []];
 
-    private static ReadingAnswer Write(Reading reading) => new(
+    public static ReadingAnswer Write(Reading reading) => new(
         reading.Amount.Number,
         SoilTestWriter.ComparatorOf(reading.Amount),
         Words.Units.IdOf(reading.Unit),

@@ -13,6 +13,7 @@ internal sealed record RatingsAnswer(
     IReadOnlyList<RatingAnswer> Ratings,
     IReadOnlyList<IndexAnswer>? Indices,
     IReadOnlyList<CeilingAnswer>? Ceilings,
+    IReadOnlyList<ConvertedRatingAnswer>? Converted,
     CationsAnswer? Cations,
     IReadOnlyList<GuideViewAnswer>? Beside,
     IReadOnlyList<GuideAgreementAnswer>? Agreement,

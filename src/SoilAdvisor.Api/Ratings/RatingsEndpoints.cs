@@ -57,6 +57,7 @@ internal static class RatingsEndpoints
             ratings,
             Indices(chosen.Guide, test, context, calculation),
             chosen.Guide.CeilingsFor(test) is { Count: > 0 } ceilings ? [.. ceilings.Select(c => IndexWriter.Write(c, calculation))] : null,
+            ConvertedRatings.Of(request, chosen.Guide, test, context, calculation),
             Cations(test, calculation),
             beside,
             agreement,

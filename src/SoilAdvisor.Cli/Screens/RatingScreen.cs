@@ -15,6 +15,7 @@ internal static class RatingScreen
         Ratings(paper, answer.Each("ratings"));
         paper.Refused(answer.Each("refused"));
         IndexScreen.Draw(paper, answer);
+        Converted(paper, answer.Each("converted").ToList());
         CationsScreen.Draw(paper, answer.At("cations"));
         GuidesScreen.Draw(paper, answer);
         if (answer.Each("otherGuides").Any() && !answer.Has("beside"))
@@ -27,6 +28,18 @@ internal static class RatingScreen
             paper.Heading($"Working: {Analyte(rating.Text("analyte"))} of \"{sample}\"");
             WorkingScreen.Draw(paper, rating.Each("working"));
         }
+    }
+
+    private static void Converted(Paper paper, List<JsonElement> converted)
+    {
+        if (converted.Count == 0)
+        {
+            return;
+        }
+
+        paper.Paragraph("Estimated by another method, because you named the conversion. A measurement is better.");
+        Ratings(paper, converted.Select(c => c.At("rating")));
+        paper.List(converted.Select(c => $"{c.Text("conversion")}, read by {c.Text("guide")}: {string.Join(" ", c.Each("assumptions").Select(a => a.Text("text")))} [{paper.Cited(c)}]"));
     }
 
     /// <summary>Ratings as a table.</summary>

@@ -32,7 +32,7 @@ internal static class Samples
             errand.Places.Note($"/{option}", option == "targetPh" ? "--target-ph" : $"--{option}");
         }
 
-        foreach (var (pointer, option) in new[] { ("/methods", "--compare"), ("/recentLime/date", "--recent-date"), ("/recentLime/amount", "--recent-lime"), ("/recentLime/material", "--recent-material") })
+        foreach (var (pointer, option) in new[] { ("/conversions", "--convert"), ("/methods", "--compare"), ("/recentLime/date", "--recent-date"), ("/recentLime/amount", "--recent-lime"), ("/recentLime/material", "--recent-material") })
         {
             errand.Places.Note(pointer, option);
         }
