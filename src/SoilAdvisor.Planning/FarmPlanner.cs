@@ -3,6 +3,7 @@ using SoilAdvisor.Agronomy.Certification;
 using SoilAdvisor.Agronomy.Materials;
 using SoilAdvisor.Agronomy.Plans;
 using SoilAdvisor.Agronomy.Ratings;
+using SoilAdvisor.Agronomy.SoilTests;
 using SoilAdvisor.Agronomy.Working;
 using SoilAdvisor.Planning.Beds;
 using SoilAdvisor.Planning.MaterialChoice;
@@ -68,8 +69,17 @@ public static class FarmPlanner
             Warnings(chosen.Guide, offers),
             [.. chosen.Assumptions, .. Assumptions(offers, request)],
             beds.Any(b => b.State != BedState.Planned),
-            Costs.Sum(beds.Select(b => b.Cost)));
+            Costs.Sum(beds.Select(b => b.Cost)))
+        {
+            Suspicions = Suspicions(request, tables),
+        };
     }
+
+    private static IReadOnlyList<(string SoilTest, Suspicion Suspicion)> Suspicions(FarmRequest request, Tables tables) =>
+    [
+        .. request.Beds.Select(b => b.SoilTest).DistinctBy(t => t.Id)
+            .SelectMany(t => SoilTestSuspicions.Of(t, tables.Cations).Where(s => s.Severity == Severity.Suspicion).Select(s => (t.Id, s))),
+    ];
 
     private static string Objective(Offers offers, FarmRequest request) => offers.Priced
         ? string.Create(

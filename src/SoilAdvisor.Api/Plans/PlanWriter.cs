@@ -1,6 +1,7 @@
 using SoilAdvisor.Agronomy.Crops;
 using SoilAdvisor.Agronomy.Plans;
 using SoilAdvisor.Agronomy.Quantities;
+using SoilAdvisor.Agronomy.SoilTests;
 using SoilAdvisor.Api.Answers;
 using SoilAdvisor.Api.Beds;
 using SoilAdvisor.Api.Catalogues;
@@ -10,6 +11,7 @@ using SoilAdvisor.Api.CoverCrops;
 using SoilAdvisor.Api.Http;
 using SoilAdvisor.Api.Lime;
 using SoilAdvisor.Api.Ratings;
+using SoilAdvisor.Api.SoilTests;
 using SoilAdvisor.Api.Working;
 
 namespace SoilAdvisor.Api.Plans;
@@ -41,6 +43,7 @@ internal static class PlanWriter
             plan.OtherGuides,
             plan.RateTable?.Id,
             plan.Objective,
+            SuspicionWriter.Of(read.Tests.Values.Select(t => t.Test).OfType<SoilTest>(), calculation),
             beds,
             [.. plan.Purchases.Select(p => new PurchaseAnswer(
                 p.Offered.Material.Id, p.Offered.Material.Name, calculation.Units.Of(p.Needed), p.OnHand is { } stock ? calculation.Units.Of(stock) : null,

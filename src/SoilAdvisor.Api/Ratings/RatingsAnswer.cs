@@ -2,6 +2,7 @@ using SoilAdvisor.Api.Answers;
 using SoilAdvisor.Api.Catalogues;
 using SoilAdvisor.Api.Cations;
 using SoilAdvisor.Api.Http;
+using SoilAdvisor.Api.SoilTests;
 
 namespace SoilAdvisor.Api.Ratings;
 
@@ -10,6 +11,7 @@ internal sealed record RatingsAnswer(
     GuideNamed Guide,
     string GuideReason,
     IReadOnlyList<string> OtherGuides,
+    IReadOnlyList<SuspicionAnswer>? Suspicions,
     IReadOnlyList<RatingAnswer> Ratings,
     IReadOnlyList<IndexAnswer>? Indices,
     IReadOnlyList<CeilingAnswer>? Ceilings,

@@ -54,6 +54,7 @@ internal static class RatingsEndpoints
             GuideNamed.Of(chosen.Guide, calculation),
             chosen.Reason,
             chosen.Others,
+            SuspicionWriter.Of(test, calculation),
             ratings,
             Indices(chosen.Guide, test, context, calculation),
             chosen.Guide.CeilingsFor(test) is { Count: > 0 } ceilings ? [.. ceilings.Select(c => IndexWriter.Write(c, calculation))] : null,

@@ -12,6 +12,7 @@ internal static class PlanScreen
     {
         var beds = plan.Each("beds").ToList();
         Head(paper, plan, beds);
+        paper.Suspicions(plan.Each("suspicions"));
         foreach (var tested in beds.Where(b => b.Has("soilTest")).GroupBy(b => b.Text("soilTest")))
         {
             paper.Heading($"Soil test \"{tested.Key}\"");

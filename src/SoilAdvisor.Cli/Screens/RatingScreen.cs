@@ -12,6 +12,7 @@ internal static class RatingScreen
         paper.Heading($"Soil test \"{sample}\"");
         paper.Paragraph($"Read by: {guide.Text("title")}, {guide.Text("institution")} [{paper.Cited(guide)}].");
         paper.Paragraph($"Why this guide: {answer.Text("guideReason")}");
+        paper.Suspicions(answer.Each("suspicions"));
         Ratings(paper, answer.Each("ratings"));
         paper.Refused(answer.Each("refused"));
         IndexScreen.Draw(paper, answer);
