@@ -29,7 +29,7 @@ public sealed record ConvertedRating(ReadingByAnotherMethod Reading, GuideSelect
             var other = test with { Readings = [.. test.Readings.Select(r => r.Analyte == conversion.Analyte ? converted.Reading : r)] };
             var own = chosen.Rate(other, converted.Reading, context);
             var guide = own.IsGiven
-                ? Answer<GuideSelection>.Given(new GuideSelection(chosen, "The guide of the answer covers this method too.", []))
+                ? Answer<GuideSelection>.Given(new GuideSelection(chosen, "The guide of the answer covers this method too.", [], []))
                 : GuideChoice.For([test with { Readings = [converted.Reading] }], null, region, context.CropGroup is { } crop ? [crop] : [], tables);
             return guide.Then(selected => selected.Guide.Rate(other, converted.Reading, context, working)
                 .Select(rating => new ConvertedRating(converted, selected, rating, HowSure(test, converted, rating, tables.Variability, working))));

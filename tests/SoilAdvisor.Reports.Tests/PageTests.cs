@@ -34,7 +34,7 @@ public sealed partial class PageTests
     [Fact]
     public void Every_drawing_says_its_value_limits_class_and_certainty_in_words()
     {
-        var spoken = Regex.Matches(Html, "<svg [^>]*role=\"img\"[^>]*aria-label=\"([^\"]+)\"").Select(m => m.Groups[1].Value).ToList();
+        var spoken = Regex.Matches(Html, "<svg [^>]*role=\"img\"[^>]*aria-label=\"([^\"]+)\"").Select(m => System.Net.WebUtility.HtmlDecode(m.Groups[1].Value)).ToList();
 
         Assert.Equal(Regex.Matches(Html, "<svg ").Count, spoken.Count);
         Assert.Contains("Phosphorus (P) 44 mg/kg on a ruler with the guide's limits: Optimum, from 30 to under 50. All classes: Very low: under 15 · Low: from 15 to under 30 · Optimum: from 30 to under 50 · High: from 50 to under 150 · Excessive: 150 and up.", spoken);

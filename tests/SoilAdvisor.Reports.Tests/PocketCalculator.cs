@@ -77,7 +77,7 @@ internal sealed class PocketCalculator
 
     private double Factor()
     {
-        var value = Takes("√") ? Math.Sqrt(Bracket()[0])
+        var value = Takes("√") ? Math.Sqrt(text[at] == '(' ? Bracket()[0] : Number())
             : Takes("max") ? Bracket().Max()
             : Takes("min") ? Bracket().Min()
             : text[at] == '(' ? Bracket()[0]
