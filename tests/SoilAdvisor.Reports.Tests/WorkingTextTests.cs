@@ -15,7 +15,7 @@ public sealed class WorkingTextTests
         ["cores-for-precision-student"] = "needs a table of Student's distribution",
         ["cores-for-precision"] = "says in words that it rounds up to whole cores",
         ["dilute-water-ph-from-potassium-chloride"] = "needs the key for a logarithm",
-        ["rate-quadratic-north-carolina"] = "names its lowest point in words",
+        ["quadratic-rate-of-test-index"] = "names its lowest point in words",
         ["ph-method-conversion"] = "a line drawn at random leaves the pH scale and is refused",
         ["pooled-result"] = "names its weights beside the equation",
         ["pooled-spread"] = "names its weights beside the equation",
