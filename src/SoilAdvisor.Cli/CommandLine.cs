@@ -86,7 +86,9 @@ internal static class CommandLine
             verbs.AddCommand<RateVerb>("rate")
                 .WithDescription("Rate a soil test by a published guide.")
                 .WithExample("rate", "docs/demo/lab.csv", "--region", "US-DE", "--working")
-                .WithExample("rate", "docs/demo/lab.csv", "--guide", "delaware-vegetables");
+                .WithExample("rate", "docs/demo/lab.csv", "--guide", "delaware-vegetables")
+                .WithExample("rate", "docs/demo/lab.csv", "--region", "US-DE", "--beside", "pennsylvania,new-jersey-vegetables")
+                .WithExample("rate", "docs/demo/lab.csv", "--beside", "all");
             verbs.AddCommand<LimeVerb>("lime")
                 .WithDescription("How much lime a soil test asks for, and which.")
                 .WithExample("lime", "docs/demo/lab.csv", "--crop", "cabbage", "--working")

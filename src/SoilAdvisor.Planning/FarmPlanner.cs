@@ -3,6 +3,7 @@ using SoilAdvisor.Agronomy.Certification;
 using SoilAdvisor.Agronomy.Materials;
 using SoilAdvisor.Agronomy.Plans;
 using SoilAdvisor.Agronomy.Ratings;
+using SoilAdvisor.Agronomy.SoilTests;
 using SoilAdvisor.Agronomy.Working;
 using SoilAdvisor.Planning.Beds;
 using SoilAdvisor.Planning.FarmWide;
@@ -79,7 +80,10 @@ public static class FarmPlanner
             [.. chosen.Assumptions, .. Assumptions(offers, request)],
             beds.Any(b => b.State != BedState.Planned),
             Costs.Sum(beds.Select(b => b.Cost)),
-            Choice(materials, beds, purchases, request.Limits));
+            Choice(materials, beds, purchases, request.Limits))
+        {
+            Suspicions = Suspicions(request, tables),
+        };
     }
 
     private static FarmChoice Choice(FarmMaterials materials, IReadOnlyList<BedPlan> beds, IReadOnlyList<Purchase> purchases, FarmLimits limits)
@@ -99,6 +103,12 @@ public static class FarmPlanner
             labour,
             Costs.Sum([bought, freight, labour]));
     }
+
+    private static IReadOnlyList<(string SoilTest, Suspicion Suspicion)> Suspicions(FarmRequest request, Tables tables) =>
+    [
+        .. request.Beds.Select(b => b.SoilTest).DistinctBy(t => t.Id)
+            .SelectMany(t => SoilTestSuspicions.Of(t, tables.Cations).Where(s => s.Severity == Severity.Suspicion).Select(s => (t.Id, s))),
+    ];
 
     private static string Objective(Offers offers, FarmRequest request) => offers.Priced
         ? string.Create(

@@ -2,6 +2,7 @@ using System.Globalization;
 using System.Text;
 using SoilAdvisor.Agronomy.Plans;
 using SoilAdvisor.Agronomy.Working;
+using SoilAdvisor.Reports.Rulers;
 using SoilAdvisor.Reports.Sheets;
 using SoilAdvisor.Reports.Wording;
 
@@ -20,7 +21,7 @@ public static class CsvReport
     [
         "farm", "date", "guide", "bed", "state", "soil_test", "area_sq_ft", "area_m2", "area_basis", "order", "material", "material_name", "purpose", "crop",
         "weight_lb", "weight_kg", "rate_lb_per_acre", "rate_kg_per_ha", "rate_lb_per_1000_sq_ft", "volume", "volume_unit", "cost", "currency", "when", "spread_by",
-        "sources", "summary",
+        "sources", "summary", "ratings",
     ];
 
     /// <summary>Writes the rows. Both systems of units stand side by side, so there is no choice of units; numbers have a point and no grouping.</summary>
@@ -35,12 +36,12 @@ public static class CsvReport
             var steps = SpreadingStep.Of(bed);
             foreach (var step in steps)
             {
-                Row(csv, [.. About(plan, bed), .. Amounts(bed, step, bibliography), Text(bed.Summary)]);
+                Row(csv, [.. About(plan, bed), .. Amounts(bed, step, bibliography), Text(bed.Summary), Ratings(bed)]);
             }
 
             if (steps.Count == 0)
             {
-                Row(csv, [.. About(plan, bed), .. Enumerable.Repeat("", Columns.Count - 10), Text(bed.Summary)]);
+                Row(csv, [.. About(plan, bed), .. Enumerable.Repeat("", Columns.Count - 11), Text(bed.Summary), Ratings(bed)]);
             }
         }
 
@@ -73,6 +74,9 @@ public static class CsvReport
         step.SpreadBy is { } day ? Iso(day) : "",
         Text(string.Join("; ", step.Sources.Distinct().Select(c => Source(c, bibliography)))),
     ];
+
+    private static string Ratings(BedPlan bed) => Text(string.Join("; ", RatingSection.Lines(bed)
+        .Select(l => $"{TradeWords.Of(l.Rating.Analyte)} {RulerWords.Result(l.Rating)}: {l.HowSure ?? l.Rating.Class.Name}")));
 
     private static string Source(Citation citation, IReadOnlyDictionary<string, Source> bibliography)
     {

@@ -1,5 +1,7 @@
 using SoilAdvisor.Agronomy.Acidity;
 using SoilAdvisor.Agronomy.Acidity.Stones;
+using SoilAdvisor.Agronomy.Cations;
+using SoilAdvisor.Agronomy.Certainty;
 using SoilAdvisor.Agronomy.Certification;
 using SoilAdvisor.Agronomy.CoverCrops;
 using SoilAdvisor.Agronomy.Crops;
@@ -86,11 +88,12 @@ internal static class InventedPlan
         sheet.Section($"Bed {id}: phosphate");
         OxideConversions.PhosphorusToPhosphate.Of(Rate<P>.FromPoundsPerAcre(13.75), sheet, Origin.From(RatePage));
         sheet.LookUp("rating", "P on the scale", "P < 15 mg/kg: Very low", [new WorkingInput("P", "soil test", null, "< 5", "mg/kg", Origin.Given("line 2"))], "Very low", GuidePage);
+        IReadOnlyList<Rating> ratings = [.. bed.SoilTest.Readings.Select(r => Guide.Rate(bed.SoilTest, r, default).Value)];
         return new BedPlan(
             bed,
             BedState.Partly,
             "Spread 5 lb 8 oz of meal and lime in 2 doses; potash has no answer",
-            [.. bed.SoilTest.Readings.Select(r => Guide.Rate(bed.SoilTest, r, default).Value)],
+            ratings,
             need,
             Lime(bed),
             [
@@ -112,7 +115,11 @@ internal static class InventedPlan
             need.Refused,
             [new Assumption("invented-price", "The price of lime is not known and not counted", Citation.OurJudgement)],
             new Money(12.1m, "USD"),
-            sheet.Lines);
+            sheet.Lines)
+        {
+            Certainties = Sure(ratings),
+            Cations = Answer<CationBalance>.Given(Exchange),
+        };
     }
 
     public static BedPlan QuietBed(string id)
@@ -130,6 +137,29 @@ internal static class InventedPlan
 
     public static Reading Reading(Analyte analyte, Amount amount, Extractant? extractant, ReportingUnit unit = ReportingUnit.MilligramsPerKilogram) =>
         new(analyte, amount, unit, extractant is { } e ? Method.Extracted(e) : Method.By(null), "line 2");
+
+    // Boron has no spread here, so that a report also shows a class without one.
+    private static Dictionary<Rating, Answer<RatingCertainty>> Sure(IReadOnlyList<Rating> ratings) => new(
+        ratings.Where(r => r.Analyte != Analyte.B).Select(r => KeyValuePair.Create(r, RatingCertainties.Of(r, r.Analyte == Analyte.Ph ? OfPh : Relative))),
+        ReferenceEqualityComparer.Instance);
+
+    private static ResultSpread Relative { get; } = new(true, CoefficientOfVariation.FromPercent(12), default, null, [new Assumption("invented-spread", "Invented composites of one field differ by 12 %", MaterialPage)]);
+
+    private static ResultSpread OfPh { get; } = new(false, default, PhSpread.FromPhUnits(0.1), null, [new Assumption("invented-spread", "Invented composites of one field differ by 0.1 in pH", MaterialPage)]);
+
+    private static CationBalance Exchange { get; } = new(
+        new MilliequivalentWeights("invented-weights", "Invented weights", ReportingUnit.MilligramsPerKilogram, 200m, 120m, 390m, 230m, MaterialPage),
+        "meq/100g",
+        [new CationShare(Analyte.Ca, 6, Saturation.FromPercent(60)), new CationShare(Analyte.Mg, 1.5, Saturation.FromPercent(15)), new CationShare(Analyte.K, 0.5, Saturation.FromPercent(5))],
+        new AcidityShare(2, Saturation.FromPercent(20), "the invented buffer", RatePage),
+        8,
+        10,
+        Saturation.FromPercent(80),
+        4,
+        [new ReferenceSaturation(Extractant.Mehlich3, Analyte.Ca, 50, 80, GuidePage)],
+        [new CationWarning("invented-extreme", "Magnesium is nearly as much as calcium", RulePage)],
+        [new RatioTrial("invented-trial", "An invented trial found no gain from chasing ratios", RulePage)],
+        [new Assumption("invented-salts", "Salts were not measured", Citation.CommonPractice)]);
 
     private static BedNeed Nothing { get; } = new([], [], [], []);
 

@@ -25,6 +25,37 @@ public sealed partial class PageTests
     }
 
     [Fact]
+    public void How_to_read_a_ruler_is_said_once_also_where_one_bed_stands_alone()
+    {
+        Assert.Single(Regex.Matches(Html, "Its long marks are the limits that the guide prints"));
+        Assert.Single(Regex.Matches(HtmlReport.Write(InventedPlan.WithBeds("one", InventedPlan.QuietBed("1")), InventedPlan.Bibliography), "Its long marks are the limits that the guide prints"));
+    }
+
+    [Fact]
+    public void Every_drawing_says_its_value_limits_class_and_certainty_in_words()
+    {
+        var spoken = Regex.Matches(Html, "<svg [^>]*role=\"img\"[^>]*aria-label=\"([^\"]+)\"").Select(m => System.Net.WebUtility.HtmlDecode(m.Groups[1].Value)).ToList();
+
+        Assert.Equal(Regex.Matches(Html, "<svg ").Count, spoken.Count);
+        Assert.Contains("Phosphorus (P) 44 mg/kg on a ruler with the guide's limits: Optimum, from 30 to under 50. All classes: Very low: under 15 · Low: from 15 to under 30 · Optimum: from 30 to under 50 · High: from 50 to under 150 · Excessive: 150 and up.", spoken);
+        Assert.Contains(spoken, s => s.Contains("pH 5.6 on a ruler", StringComparison.Ordinal) && s.Contains("How sure: Acid.", StringComparison.Ordinal) && s.Contains("The true value likely lies between 5.47 and 5.73", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void Soil_tests_stand_side_by_side_only_where_there_are_several_beds()
+    {
+        Assert.Contains("## The soil tests, side by side", Markdown);
+        Assert.DoesNotContain("side by side", MarkdownReport.Write(InventedPlan.WithBeds("one", InventedPlan.QuietBed("1")), InventedPlan.Bibliography));
+    }
+
+    [Fact]
+    public void Cations_are_information_and_carry_what_trials_found()
+    {
+        Assert.Contains("Nothing here is a rating, and no rate follows from it.", Markdown);
+        Assert.Contains("An invented trial found no gain from chasing ratios", Markdown);
+    }
+
+    [Fact]
     public void Working_is_folded_and_closed_until_a_reader_asks()
     {
         Assert.Contains("<details>\n<summary>Bed 1A: phosphate</summary>", Html);
@@ -34,7 +65,7 @@ public sealed partial class PageTests
     [Fact]
     public void The_farm_sheet_comes_before_the_beds_and_the_sources_last()
     {
-        string[] order = ["# Soil plan: ", "## Farm sheet", "### What to buy", "### What to spread, bed by bed", "## The beds", "### Bed 1A\n\n**Spread", "#### What the soil test says", "#### What the crops need", "#### What is already coming", "#### Lime", "#### Need and supply", "#### Cover crops", "#### Organic findings", "#### Take care", "#### Warnings", "#### No answer", "#### Taken as true", "#### Working", "## Who decides", "## Sources"];
+        string[] order = ["# Soil plan: ", "## Farm sheet", "### What to buy", "### What to spread, bed by bed", "## The soil tests, side by side", "### Cations, for information", "## The beds", "### Bed 1A\n\n**Spread", "#### What the soil test says", "#### What the crops need", "#### What is already coming", "#### Lime", "#### Need and supply", "#### Cover crops", "#### Organic findings", "#### Take care", "#### Warnings", "#### No answer", "#### Taken as true", "#### Working", "## Who decides", "## Sources"];
         var places = order.Select(o => Markdown.IndexOf(o, StringComparison.Ordinal)).ToList();
 
         Assert.DoesNotContain(-1, places);

@@ -14,6 +14,10 @@ public static class CationCalculation
 
     private static readonly Extractant[] Exchangeable = [Extractant.AmmoniumAcetate, Extractant.Mehlich3, Extractant.Mehlich1, Extractant.ModifiedMorgan];
 
+    /// <summary>Whether a soil test was taken to look at cations: it holds calcium and magnesium. Of any other a refusal would only be noise.</summary>
+    /// <param name="test">The soil test.</param>
+    public static bool IsMeantFor(SoilTest test) => test.Of(Analyte.Ca) is not null && test.Of(Analyte.Mg) is not null;
+
     /// <summary>The balance of one soil test, or why there is none.</summary>
     /// <param name="test">The soil test.</param>
     /// <param name="rules">Published rules.</param>

@@ -1,3 +1,5 @@
+using SoilAdvisor.Agronomy.Cations;
+using SoilAdvisor.Agronomy.Certainty;
 using SoilAdvisor.Agronomy.Certification;
 using SoilAdvisor.Agronomy.CoverCrops;
 using SoilAdvisor.Agronomy.Crops;
@@ -42,4 +44,17 @@ public sealed record BedPlan(
     IReadOnlyList<(string Pointer, Refusal Refusal)> Refused,
     IReadOnlyList<Assumption> Assumptions,
     Money? Cost,
-    IReadOnlyList<WorkingLine> Working);
+    IReadOnlyList<WorkingLine> Working)
+{
+    /// <summary>How sure each rating is, or why that is not known; found by the rating itself.</summary>
+    public IReadOnlyDictionary<Rating, Answer<RatingCertainty>> Certainties { get; init; } = new Dictionary<Rating, Answer<RatingCertainty>>(ReferenceEqualityComparer.Instance);
+
+    /// <summary>The guide's indices that its soil test means to be read by, each with its rating or why there is none.</summary>
+    public IReadOnlyList<(GuideIndex Index, Answer<Rating> Answer)> Indices { get; init; } = [];
+
+    /// <summary>Its soil test held against limits of law, apart from every class.</summary>
+    public IReadOnlyList<CeilingFinding> Ceilings { get; init; } = [];
+
+    /// <summary>What fills the exchange of its soil, or why that cannot be said; null where the laboratory was not asked for the cations.</summary>
+    public Answer<CationBalance>? Cations { get; init; }
+}

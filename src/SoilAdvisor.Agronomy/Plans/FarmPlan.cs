@@ -1,6 +1,7 @@
 using SoilAdvisor.Agronomy.Certification;
 using SoilAdvisor.Agronomy.Materials;
 using SoilAdvisor.Agronomy.Ratings;
+using SoilAdvisor.Agronomy.SoilTests;
 using SoilAdvisor.Agronomy.Working;
 
 namespace SoilAdvisor.Agronomy.Plans;
@@ -36,4 +37,8 @@ public sealed record FarmPlan(
     IReadOnlyList<Assumption> Assumptions,
     bool Partial,
     Money? Cost,
-    FarmChoice Choice);
+    FarmChoice Choice)
+{
+    /// <summary>Likely mix-ups in the soil tests, each with the id of its test; empty for none. They change no number.</summary>
+    public IReadOnlyList<(string SoilTest, Suspicion Suspicion)> Suspicions { get; init; } = [];
+}

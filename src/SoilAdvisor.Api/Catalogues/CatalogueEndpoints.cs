@@ -17,6 +17,7 @@ internal static class CatalogueEndpoints
         routes.MapCatalogue("materials", "material", t => t.Materials.Values, t => t.Material, EntryWriter.Write);
         routes.MapCatalogue("cover-crops", "cover crop", t => t.CoverCrops.Values, t => t.CoverCrop, EntryWriter.Write);
         routes.MapCatalogue("lime-methods", "lime method", t => t.LimeMethods.Values, t => t.LimeMethod, EntryWriter.Write);
+        routes.MapCatalogue("method-conversions", "method conversion", t => t.MethodConversions.Values, t => t.MethodConversion, EntryWriter.Write);
         routes.MapCatalogue("rules", "rule", t => t.OrganicRules.Values, t => id => Find(t.OrganicRules, "rule", id), EntryWriter.Write);
         routes.MapCatalogue("sources", "source", t => t.Sources.Values, t => id => Find(t.Sources, "source", id), EntryWriter.Write);
         routes.MapCatalogue("limits", "limit", _ => limits, _ => id => Find(limits.ToDictionary(l => l.Id), "limit", id), (limit, _, bibliography) => limit.Entry(bibliography));

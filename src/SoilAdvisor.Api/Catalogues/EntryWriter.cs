@@ -3,6 +3,7 @@ using SoilAdvisor.Agronomy.Certification;
 using SoilAdvisor.Agronomy.CoverCrops;
 using SoilAdvisor.Agronomy.Crops;
 using SoilAdvisor.Agronomy.Materials;
+using SoilAdvisor.Agronomy.MethodConversions;
 using SoilAdvisor.Agronomy.Ratings;
 using SoilAdvisor.Agronomy.SoilTests;
 using SoilAdvisor.Api.Answers;
@@ -19,6 +20,31 @@ internal static class EntryWriter
         [.. tables.RateTables.Values.Where(t => t.PairWith(guide.Id) is not null).Select(t => t.Id)],
         [.. guide.Scales.Select(s => Write(s, bibliography))],
         bibliography.Cite(guide.Source));
+
+    public static MethodConversionEntry Write(MethodConversion conversion, Tables tables, Bibliography bibliography) => new(
+        conversion.Id,
+        Words.Analytes.IdOf(conversion.Analyte),
+        MethodOf(conversion.Analyte, conversion.From),
+        MethodOf(conversion.Analyte, conversion.To),
+        conversion.Line is null ? "refuse" : "convert",
+        conversion.Line?.Slope,
+        conversion.Line?.Intercept,
+        conversion.Line is { } line ? Words.Units.IdOf(line.Unit) : null,
+        conversion.Line?.Lower,
+        conversion.Line?.Upper,
+        conversion.Line?.RSquared,
+        conversion.Line?.Error,
+        conversion.Line?.ErrorIsOurs,
+        conversion.HighestPh,
+        conversion.SampleSet,
+        conversion.Validity,
+        conversion.Reason,
+        conversion.Disagreement,
+        bibliography.Cite(conversion.Source));
+
+    private static string MethodOf(Analyte analyte, Method method) => method.Extractant is { } extractant
+        ? Words.Extractants.IdOf(extractant) + (method.Detection is { } detection ? ", " + Words.Detections.IdOf(detection) : "")
+        : method.Procedure is { } procedure ? Words.ProceduresOf(analyte)!.IdOf(procedure) : "";
 
     public static CropEntry Write(Crop crop, Tables tables, Bibliography bibliography) => new(
         crop.Id, crop.Name, crop.LatinName, crop.Family, crop.EdiblePart,

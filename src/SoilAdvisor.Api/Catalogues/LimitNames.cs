@@ -13,6 +13,8 @@ internal static class LimitNames
         new("beds", "Beds of a plan", Limits.Beds, ""),
         new("soil-tests", "Soil tests of a plan, or samples of a lab file", Limits.SoilTests, ""),
         new("readings", "Readings, and recommendations, of one soil test", Limits.Readings, ""),
+        new("beside", "Guides named to rate a soil test by, beside the chosen one", Limits.GuidesBeside, ""),
+        new("conversions", "Conversions to another method named for one soil test", Limits.Conversions, ""),
         new("materials", "Materials of a plan", Limits.Materials, ""),
         new("entries-per-bed", "Crops, former stands or earlier applications of one bed", Limits.PerBed, ""),
         new("sampled-beds", "Beds compared for composite samples", Limits.SampledBeds, ""),

@@ -10,14 +10,16 @@ internal sealed record FindingAnswer(string Rule, string Standard, string Sectio
         finding.Rule,
         finding.Standard,
         finding.Section,
-        finding.State switch
-        {
-            FindingState.Pass => "pass",
-            FindingState.Act => "act",
-            _ => "not-decidable",
-        },
+        WordOf(finding.State),
         finding.Message,
         finding.Record,
         finding.Blocks,
         calculation.Cite(finding.Source));
+
+    public static string WordOf(FindingState state) => state switch
+    {
+        FindingState.Pass => "pass",
+        FindingState.Act => "act",
+        _ => "not-decidable",
+    };
 }

@@ -24,6 +24,12 @@ internal sealed record Limits
     /// <summary>Readings of one soil test.</summary>
     public const int Readings = 40;
 
+    /// <summary>Guides named to be read beside the chosen one.</summary>
+    public const int GuidesBeside = 20;
+
+    /// <summary>Conversions to another method named for one soil test.</summary>
+    public const int Conversions = 10;
+
     /// <summary>Materials of a plan.</summary>
     public const int Materials = 100;
 

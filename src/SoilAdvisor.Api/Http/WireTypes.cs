@@ -48,6 +48,8 @@ namespace SoilAdvisor.Api.Http;
 [JsonSerializable(typeof(EntryAnswer<CoverCropEntry>))]
 [JsonSerializable(typeof(CatalogueAnswer<LimeMethodEntry>))]
 [JsonSerializable(typeof(EntryAnswer<LimeMethodEntry>))]
+[JsonSerializable(typeof(CatalogueAnswer<MethodConversionEntry>))]
+[JsonSerializable(typeof(EntryAnswer<MethodConversionEntry>))]
 [JsonSerializable(typeof(CatalogueAnswer<RuleEntry>))]
 [JsonSerializable(typeof(EntryAnswer<RuleEntry>))]
 [JsonSerializable(typeof(CatalogueAnswer<SourceAnswer>))]

@@ -8,6 +8,7 @@ namespace SoilAdvisor.Api.LabFiles;
 internal sealed record LabFileAnswer(
     IReadOnlyList<WrittenSoilTest> SoilTests,
     IReadOnlyList<Fault> Errors,
+    IReadOnlyList<SuspicionAnswer>? Suspicions,
     IReadOnlyList<AssumptionAnswer> Assumptions,
     IReadOnlyList<SourceAnswer> Sources,
     Versions Versions);

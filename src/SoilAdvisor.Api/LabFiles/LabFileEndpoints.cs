@@ -1,5 +1,6 @@
 using System.Text;
 using Microsoft.Net.Http.Headers;
+using SoilAdvisor.Agronomy.SoilTests;
 using SoilAdvisor.Api.Answers;
 using SoilAdvisor.Api.Http;
 using SoilAdvisor.Api.SoilTests;
@@ -74,7 +75,12 @@ internal static class LabFileEndpoints
     private static LabFileAnswer? Answer(IReadOnlyList<WrittenSoilTest> tests, Calculation calculation) =>
         tests.All(t => t.Readings!.Count == 0)
             ? null
-            : new LabFileAnswer(tests, calculation.Faults.All, calculation.Assumptions(), calculation.Bibliography.List(), calculation.Versions());
+            : new LabFileAnswer(tests, calculation.Faults.All, Suspicions(tests, calculation), calculation.Assumptions(), calculation.Bibliography.List(), calculation.Versions());
+
+    // Read once more from what is handed back, so that the pointers lead into the answer.
+    private static IReadOnlyList<SuspicionAnswer>? Suspicions(IReadOnlyList<WrittenSoilTest> tests, Calculation calculation) => SuspicionWriter.Of(
+        tests.Select((written, i) => SoilTestReader.Read(written, PointerPath.Down("/soilTests", i), new FaultList())).OfType<SoilTest>(),
+        calculation);
 
     private static string? TextOf(byte[] bytes)
     {

@@ -1,4 +1,5 @@
 using SoilAdvisor.Api.Answers;
+using SoilAdvisor.Api.Cations;
 using SoilAdvisor.Api.Checks;
 using SoilAdvisor.Api.CoverCrops;
 using SoilAdvisor.Api.Http;
@@ -22,6 +23,12 @@ internal sealed record BedAnswer(string Bed, string State, string Summary, Cited
     public string? AreaShown { get; init; }
 
     public IReadOnlyList<RatingAnswer> Ratings { get; init; } = [];
+
+    public IReadOnlyList<IndexAnswer>? Indices { get; init; }
+
+    public IReadOnlyList<CeilingAnswer>? Ceilings { get; init; }
+
+    public CationsAnswer? Cations { get; init; }
 
     public IReadOnlyList<NeedAnswer> Need { get; init; } = [];
 

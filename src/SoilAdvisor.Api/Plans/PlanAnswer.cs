@@ -2,6 +2,7 @@ using SoilAdvisor.Api.Answers;
 using SoilAdvisor.Api.Catalogues;
 using SoilAdvisor.Api.Checks;
 using SoilAdvisor.Api.Http;
+using SoilAdvisor.Api.SoilTests;
 
 namespace SoilAdvisor.Api.Plans;
 
@@ -14,6 +15,7 @@ internal sealed record PlanAnswer(
     IReadOnlyList<string> OtherGuides,
     string? RateTable,
     string Objective,
+    IReadOnlyList<SuspicionAnswer>? Suspicions,
     IReadOnlyList<BedAnswer> Beds,
     IReadOnlyList<PurchaseAnswer> Purchases,
     IReadOnlyList<FindingAnswer> Findings,

@@ -1,14 +1,17 @@
 using SoilAdvisor.Agronomy.Crops;
 using SoilAdvisor.Agronomy.Plans;
 using SoilAdvisor.Agronomy.Quantities;
+using SoilAdvisor.Agronomy.SoilTests;
 using SoilAdvisor.Api.Answers;
 using SoilAdvisor.Api.Beds;
 using SoilAdvisor.Api.Catalogues;
+using SoilAdvisor.Api.Cations;
 using SoilAdvisor.Api.Checks;
 using SoilAdvisor.Api.CoverCrops;
 using SoilAdvisor.Api.Http;
 using SoilAdvisor.Api.Lime;
 using SoilAdvisor.Api.Ratings;
+using SoilAdvisor.Api.SoilTests;
 using SoilAdvisor.Api.Working;
 
 namespace SoilAdvisor.Api.Plans;
@@ -24,7 +27,7 @@ internal static class PlanWriter
         var beds = new BedAnswer[Math.Min(request.Beds!.Count, Limits.Beds)];
         for (var i = 0; i < plan.Beds.Count; i++)
         {
-            beds[read.BedIndexes[i]] = Write(plan.Beds[i], Refusals(plan.Beds[i], read.BedIndexes[i], read, calculation), calculation);
+            beds[read.BedIndexes[i]] = Write(plan.Beds[i], read.Tests[plan.Beds[i].Bed.SoilTest.Id].Pointer, Refusals(plan.Beds[i], read.BedIndexes[i], read, calculation), calculation);
         }
 
         for (var i = 0; i < beds.Length; i++)
@@ -40,6 +43,7 @@ internal static class PlanWriter
             plan.OtherGuides,
             plan.RateTable?.Id,
             plan.Objective,
+            SuspicionWriter.Of(read.Tests.Values.Select(t => t.Test).OfType<SoilTest>(), calculation),
             beds,
             [.. plan.Purchases.Select(p => new PurchaseAnswer(
                 p.Offered.Material.Id, p.Offered.Material.Name, calculation.Units.Of(p.Needed), p.OnHand is { } stock ? calculation.Units.Of(stock) : null,
@@ -92,7 +96,7 @@ internal static class PlanWriter
             Refused = [.. calculation.Faults.All.Where(f => PointerPath.IsWithin(f.Pointer, pointer))],
         };
 
-    private static BedAnswer Write(BedPlan plan, IReadOnlyList<Fault> refusals, Calculation calculation)
+    private static BedAnswer Write(BedPlan plan, string testPointer, IReadOnlyList<Fault> refusals, Calculation calculation)
     {
         var (bed, units) = (plan.Bed, calculation.Units);
         var basis = BedReader.WordOf(bed.Spread);
@@ -103,7 +107,12 @@ internal static class PlanWriter
             Area = units.Of(bed.Area),
             AreaBasis = basis,
             AreaShown = bed.AreaShown,
-            Ratings = [.. plan.Ratings.Select(r => RatingWriter.Write(r, null, calculation))],
+            Ratings = [.. plan.Ratings.Select(r => RatingWriter.Write(r, plan.Certainties.TryGetValue(r, out var certainty) ? certainty : null, null, calculation))],
+            Indices = plan.Indices.Count > 0
+                ? [.. plan.Indices.Select(i => IndexWriter.Write(i.Index, i.Answer, bed.SoilTest.Of(i.Index.About)!.Where, null, calculation))]
+                : null,
+            Ceilings = plan.Ceilings.Count > 0 ? [.. plan.Ceilings.Select(c => IndexWriter.Write(c, calculation))] : null,
+            Cations = CationsWriter.Write(plan.Cations, testPointer, null, calculation),
             Need = [.. plan.Need.Needs.Select(n => Write(n, calculation))],
             Credits = [.. plan.Need.Credits.Select(c => new CreditAnswer(c.Nutrient.ToString(), c.From, units.PerArea(c.Low, c.High), c.Timing, calculation.Cite(c.Source)))],
             Lime = LimeWriter.Write(plan.Lime, bed.Area, basis, calculation),

@@ -20,6 +20,7 @@ internal static class GuideOf
 
         if (GuideChoice.For(tests, asked, region, crops, calculation.Tables).TryGet(out var chosen, out var reason))
         {
+            calculation.Assume(chosen.Assumptions);
             return chosen;
         }
 

@@ -1,3 +1,4 @@
+using SoilAdvisor.Agronomy.Certainty;
 using SoilAdvisor.Agronomy.Ratings;
 using SoilAdvisor.Agronomy.SoilTests;
 using SoilAdvisor.Api.Answers;
@@ -9,13 +10,16 @@ namespace SoilAdvisor.Api.Ratings;
 /// <summary>Writes ratings out.</summary>
 internal static class RatingWriter
 {
-    public static RatingAnswer Write(Rating rating, IReadOnlyList<WorkingLine>? working, Calculation calculation) => new(
+    public static RatingAnswer Write(Rating rating, Answer<RatingCertainty>? certainty, IReadOnlyList<WorkingLine>? working, Calculation calculation) => new(
         Words.Analytes.IdOf(rating.Analyte),
         Write(rating.Reading),
         rating.Class.Name,
         WordOf(rating.Standing),
+        CertaintyWriter.Words(certainty),
+        CertaintyWriter.Probabilities(certainty),
+        CertaintyWriter.Likely(rating, certainty),
         Write(rating.Scale, rating),
-        rating.Assumptions.Count > 0 ? calculation.Assumptions(rating.Assumptions) : null,
+        Assumptions(rating, certainty) is { Count: > 0 } assumptions ? calculation.Assumptions(assumptions) : null,
         WorkingWriter.Write(working, calculation.Bibliography),
         calculation.Cite(rating.Source));
 
@@ -28,7 +32,11 @@ internal static class RatingWriter
         _ => "information",
     };
 
-    private static ReadingAnswer Write(Reading reading) => new(
+    /// <summary>What the class and its probability rest on.</summary>
+    public static IReadOnlyList<Assumption> Assumptions(Rating rating, Answer<RatingCertainty>? certainty) =>
+        [.. rating.Assumptions, .. certainty is { IsGiven: true } known ? known.Value.Assumptions : []];
+
+    public static ReadingAnswer Write(Reading reading) => new(
         reading.Amount.Number,
         SoilTestWriter.ComparatorOf(reading.Amount),
         Words.Units.IdOf(reading.Unit),
@@ -37,12 +45,13 @@ internal static class RatingWriter
         reading.Method.Basis == Basis.Oxide ? Words.Bases.IdOf(Basis.Oxide) : null,
         reading.Method.Procedure is { } procedure ? Words.ProceduresOf(reading.Analyte)?.IdOf(procedure) : null);
 
-    private static ScaleAnswer Write(RatingScale scale, Rating rating) => new(
+    public static ScaleAnswer Write(RatingScale scale, Rating rating) => new(
         Words.Units.IdOf(scale.Unit),
         scale.Method.ToString(),
         scale.CropGroup,
         rating.Cec,
         Units.Rounded((double)rating.Amount.Number),
+        TargetRange.Of(rating) is { } target ? new TargetAnswer(target.Lower, target.Upper) : null,
         [.. scale.Classes.Select((c, i) => new ScaleClassAnswer(
             c.Name,
             WordOf(c.Standing),

@@ -1,7 +1,10 @@
+using SoilAdvisor.Agronomy.Cations;
+using SoilAdvisor.Agronomy.Certainty;
 using SoilAdvisor.Agronomy.Ratings;
 using SoilAdvisor.Agronomy.SoilTests;
 using SoilAdvisor.Api.Answers;
 using SoilAdvisor.Api.Catalogues;
+using SoilAdvisor.Api.Cations;
 using SoilAdvisor.Api.Http;
 using SoilAdvisor.Api.SoilTests;
 
@@ -31,8 +34,9 @@ internal static class RatingsEndpoints
             var sheet = calculation.NewSheet();
             if (chosen.Guide.Rate(test, reading, context, sheet).TryGet(out var rating, out var reason))
             {
-                calculation.Assume(rating.Assumptions);
-                ratings.Add(RatingWriter.Write(rating, sheet?.Lines, calculation));
+                var certainty = RatingCertainties.Of(rating, test, calculation.Tables.Variability, sheet);
+                calculation.Assume(RatingWriter.Assumptions(rating, certainty));
+                ratings.Add(RatingWriter.Write(rating, certainty, sheet?.Lines, calculation));
             }
             else
             {
@@ -40,16 +44,45 @@ internal static class RatingsEndpoints
             }
         }
 
-        return ratings.Count == 0
-            ? null
-            : new RatingsAnswer(
-                GuideNamed.Of(chosen.Guide, calculation),
-                chosen.Reason,
-                chosen.Others,
-                ratings,
-                faults.Count > 0 ? faults.All : null,
-                calculation.Assumptions(),
-                calculation.Bibliography.List(),
-                calculation.Versions());
+        if (ratings.Count == 0)
+        {
+            return null;
+        }
+
+        var (beside, agreement) = request.Beside is { Count: > 0 } asked ? GuidesBeside.Read(asked, chosen, test, context, calculation) : default;
+        return new RatingsAnswer(
+            GuideNamed.Of(chosen.Guide, calculation),
+            chosen.Reason,
+            chosen.Others,
+            SuspicionWriter.Of(test, calculation),
+            ratings,
+            Indices(chosen.Guide, test, context, calculation),
+            chosen.Guide.CeilingsFor(test) is { Count: > 0 } ceilings ? [.. ceilings.Select(c => IndexWriter.Write(c, calculation))] : null,
+            ConvertedRatings.Of(request, chosen.Guide, test, context, calculation),
+            Cations(test, calculation),
+            beside,
+            agreement,
+            faults.Count > 0 ? faults.All : null,
+            calculation.Assumptions(),
+            calculation.Bibliography.List(),
+            calculation.Versions());
+    }
+
+    private static IReadOnlyList<IndexAnswer>? Indices(Guide guide, SoilTest test, RatingContext context, Calculation calculation)
+    {
+        var sheet = calculation.NewSheet();
+        var answers = guide.RateIndices(test, context, sheet);
+        return answers.Count > 0 ? [.. answers.Select(a => IndexWriter.Write(a.Index, a.Answer, test.Of(a.Index.About)!.Where, sheet?.Lines, calculation))] : null;
+    }
+
+    private static CationsAnswer? Cations(SoilTest test, Calculation calculation)
+    {
+        if (!CationCalculation.IsMeantFor(test))
+        {
+            return null;
+        }
+
+        var sheet = calculation.NewSheet();
+        return CationsWriter.Write(CationCalculation.For(test, calculation.Tables.Cations, null, sheet), "/soilTest", sheet?.Lines, calculation);
     }
 }

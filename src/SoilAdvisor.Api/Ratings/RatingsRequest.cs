@@ -17,5 +17,11 @@ internal sealed record RatingsRequest
     /// <summary>Crop id, where a guide rates crops differently.</summary>
     public string? Crop { get; init; }
 
+    /// <summary>Ids of guides to rate the test by as well, or the one word "all" for every guide with limits for its extractants.</summary>
+    public IReadOnlyList<string>? Beside { get; init; }
+
+    /// <summary>Ids of published conversions to another method; nothing is converted that is not named here.</summary>
+    public IReadOnlyList<string>? Conversions { get; init; }
+
     public WrittenSoilTest? SoilTest { get; init; }
 }

@@ -8,7 +8,7 @@ namespace SoilAdvisor.Cli.Screens;
 internal static class CatalogueScreen
 {
     // What tells one entry from another, in reading order; a list shows those that its entries have.
-    private static readonly string[] Telling = ["id", "name", "title", "what", "shown", "subject", "regions", "category", "family", "organicStatus", "section", "buffer", "value", "unit", "publisher", "year", "evidence"];
+    private static readonly string[] Telling = ["id", "name", "title", "what", "shown", "subject", "regions", "category", "family", "organicStatus", "section", "buffer", "analyte", "from", "to", "verdict", "value", "unit", "publisher", "year", "evidence"];
 
     public static void Draw(Paper paper, JsonElement answer)
     {

@@ -43,6 +43,9 @@ internal static class Figures
     /// <summary>An amount to three digits, where the heading names the unit.</summary>
     public static string Number(JsonElement quantity) => Read(quantity, out var value, out _) ? Rounded(value) : "";
 
+    /// <summary>A bare number, such as a percentage, to three digits.</summary>
+    public static string Share(JsonElement number) => number.TryGetDecimalOf(out var value) ? Rounded(value) : "";
+
     /// <summary>Whether it is nothing.</summary>
     public static bool IsZero(JsonElement quantity) => Read(quantity, out var value, out _) && value == 0;
 

@@ -76,6 +76,10 @@ internal sealed class Paper(IAnsiConsole console, Places places)
     /// <summary>What has no answer, and what to do about it.</summary>
     public void Refused(IEnumerable<JsonElement> refused) => List(refused.Select(r => $"No answer: {r.Text("message")} {r.Text("suggestion")}"));
 
+    /// <summary>Likely mix-ups in a soil test, said before its numbers.</summary>
+    public void Suspicions(IEnumerable<JsonElement> suspicions) =>
+        List(suspicions.Select(s => $"Look at this first, {places.Of(s.Text("pointer") ?? "")}: {s.Text("message")} {s.Text("suggestion")} [{CitedShort(s)}]"));
+
     /// <summary>Source, place in it, and how the value came to us.</summary>
     public string Cited(JsonElement part) => Joined(Named(part), part.Text("locator"), EvidenceOf(part));
 
@@ -113,7 +117,8 @@ internal sealed class Paper(IAnsiConsole console, Places places)
     public void Foot(params IReadOnlyList<JsonElement> answers) =>
         Foot(answers.SelectMany(a => a.Each("assumptions")).DistinctBy(a => a.Text("text")).Select(a => (a, "")), answers);
 
-    private int Width => console.Profile.Width;
+    /// <summary>Columns of the screen.</summary>
+    public int Width => console.Profile.Width;
 
     // The lines are broken already, so the library must not break them again: text is written past it wherever it has no style.
     private void Write(string lines, bool strong = false)

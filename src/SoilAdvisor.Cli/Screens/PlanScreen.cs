@@ -12,10 +12,13 @@ internal static class PlanScreen
     {
         var beds = plan.Each("beds").ToList();
         Head(paper, plan, beds);
+        paper.Suspicions(plan.Each("suspicions"));
         foreach (var tested in beds.Where(b => b.Has("soilTest")).GroupBy(b => b.Text("soilTest")))
         {
             paper.Heading($"Soil test \"{tested.Key}\"");
             RatingScreen.Ratings(paper, tested.First().Each("ratings"));
+            IndexScreen.Draw(paper, tested.First());
+            CationsScreen.Draw(paper, tested.First().At("cations"));
             paper.Refused(tested.SelectMany(b => b.Each("refused")).Where(r => !BedScreen.IsOfBed(r)).DistinctBy(r => r.Text("message")));
         }
 

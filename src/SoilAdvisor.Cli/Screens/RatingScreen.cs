@@ -12,9 +12,14 @@ internal static class RatingScreen
         paper.Heading($"Soil test \"{sample}\"");
         paper.Paragraph($"Read by: {guide.Text("title")}, {guide.Text("institution")} [{paper.Cited(guide)}].");
         paper.Paragraph($"Why this guide: {answer.Text("guideReason")}");
+        paper.Suspicions(answer.Each("suspicions"));
         Ratings(paper, answer.Each("ratings"));
         paper.Refused(answer.Each("refused"));
-        if (answer.Each("otherGuides").Any())
+        IndexScreen.Draw(paper, answer);
+        Converted(paper, answer.Each("converted").ToList());
+        CationsScreen.Draw(paper, answer.At("cations"));
+        GuidesScreen.Draw(paper, answer);
+        if (answer.Each("otherGuides").Any() && !answer.Has("beside"))
         {
             paper.Paragraph($"Other guides that cover this test: {string.Join(", ", answer.Each("otherGuides").Select(g => g.AsText()))}. Their limits differ.");
         }
@@ -26,9 +31,21 @@ internal static class RatingScreen
         }
     }
 
+    private static void Converted(Paper paper, List<JsonElement> converted)
+    {
+        if (converted.Count == 0)
+        {
+            return;
+        }
+
+        paper.Paragraph("Estimated by another method, because you named the conversion. A measurement is better.");
+        Ratings(paper, converted.Select(c => c.At("rating")));
+        paper.List(converted.Select(c => $"{c.Text("conversion")}, read by {c.Text("guide")}: {string.Join(" ", c.Each("assumptions").Select(a => a.Text("text")))} [{paper.Cited(c)}]"));
+    }
+
     /// <summary>Ratings as a table.</summary>
     public static void Ratings(Paper paper, IEnumerable<JsonElement> ratings) => paper.Put(
-        ["analyte", "reading", "class", "we read it as", "limits of the class", "source"],
+        ["analyte", "reading", "class, and how sure", "we read it as", "limits of the class", "source"],
         [.. ratings.Select(rating => Row(paper, rating))]);
 
     private static string?[] Row(Paper paper, JsonElement rating)
@@ -37,15 +54,15 @@ internal static class RatingScreen
         return
         [
             Analyte(rating.Text("analyte")),
-            Reading(rating.At("value"), scale),
-            rating.Text("class"),
+            Reading(rating.At("value"), scale) + Likely(rating.At("likely")),
+            rating.Has("classProbabilities") ? rating.Text("howSure") : $"{rating.Text("class")} (how sure: not known)",
             rating.Text("standing"),
             Limits(scale.Each("classes").FirstOrDefault(c => c.Text("class") == rating.Text("class")), scale.Text("unit")),
             paper.CitedShort(rating),
         ];
     }
 
-    private static string Analyte(string? id) => id switch
+    public static string Analyte(string? id) => id switch
     {
         "organicMatter" => "organic matter",
         "bufferPh" => "buffer pH",
@@ -63,7 +80,10 @@ internal static class RatingScreen
         return reading.Text("unit") == scale.Text("unit") ? reported : $"{reported} = {sign}{scale.Text("position")} {scale.Text("unit")}";
     }
 
-    private static string Limits(JsonElement limits, string? unit) => (limits.Text("lower"), limits.Text("upper")) switch
+    private static string Likely(JsonElement likely) =>
+        likely.ValueKind == JsonValueKind.Object ? $", likely {likely.Text("low")} to {likely.Text("high")}" : "";
+
+    public static string Limits(JsonElement limits, string? unit) => (limits.Text("lower"), limits.Text("upper")) switch
     {
         (null, null) => "",
         (null, { } upper) => $"up to {upper} {unit}",

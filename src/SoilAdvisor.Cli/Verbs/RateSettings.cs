@@ -14,6 +14,14 @@ internal sealed class RateSettings : CalculationSettings
     [Description("Crop, for guides that rate it by its own limits. \"soil show crops\" lists them.")]
     public string? Crop { get; init; }
 
+    [CommandOption("--beside <GUIDES>")]
+    [Description("Guides to set beside it, with commas between: what the neighbouring state would say. The word all takes every guide with limits for the same extractant.")]
+    public string? Beside { get; init; }
+
+    [CommandOption("--convert <CONVERSIONS>")]
+    [Description("Published conversions to another method, by name, with commas between. An estimate beside the measured reading; nothing is converted unasked.")]
+    public string? Convert { get; init; }
+
     [CommandOption("--subregion <PART>")]
     [Description("Part of the guide's region, where its limits depend on it, for example \"Coastal Plain\".")]
     public string? Subregion { get; init; }

@@ -18,9 +18,13 @@ internal sealed class RateVerb(Screen screen) : ServiceVerb<RateSettings, InputF
         input!,
         settings,
         $"v1/ratings{settings.Query}",
-        soilTest => Members.Of(("guide", settings.Guide), ("region", settings.Region), ("subregion", settings.Subregion), ("crop", settings.Crop), ("soilTest", soilTest)),
+        soilTest => Members.Of(("guide", settings.Guide), ("region", settings.Region), ("subregion", settings.Subregion), ("crop", settings.Crop), ("beside", Listed(settings.Beside)), ("conversions", Listed(settings.Convert)), ("soilTest", soilTest)),
         RatingScreen.Draw,
         errand,
         connection,
         stop);
+
+    private static JsonArray? Listed(string? names) => names is null
+        ? null
+        : [.. names.Split(',', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries).Select(n => (JsonNode)n)];
 }

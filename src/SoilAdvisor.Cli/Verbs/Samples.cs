@@ -27,12 +27,12 @@ internal static class Samples
             return exit;
         }
 
-        foreach (var option in new[] { "guide", "region", "subregion", "crop", "method", "targetPh", "area", "depth", "date" })
+        foreach (var option in new[] { "guide", "region", "subregion", "crop", "beside", "method", "targetPh", "area", "depth", "date" })
         {
             errand.Places.Note($"/{option}", option == "targetPh" ? "--target-ph" : $"--{option}");
         }
 
-        foreach (var (pointer, option) in new[] { ("/methods", "--compare"), ("/recentLime/date", "--recent-date"), ("/recentLime/amount", "--recent-lime"), ("/recentLime/material", "--recent-material") })
+        foreach (var (pointer, option) in new[] { ("/conversions", "--convert"), ("/methods", "--compare"), ("/recentLime/date", "--recent-date"), ("/recentLime/amount", "--recent-lime"), ("/recentLime/material", "--recent-material") })
         {
             errand.Places.Note(pointer, option);
         }

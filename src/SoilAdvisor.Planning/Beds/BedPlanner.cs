@@ -1,3 +1,5 @@
+using SoilAdvisor.Agronomy.Cations;
+using SoilAdvisor.Agronomy.Certainty;
 using SoilAdvisor.Agronomy.Certification;
 using SoilAdvisor.Agronomy.CoverCrops;
 using SoilAdvisor.Agronomy.Crops;
@@ -25,13 +27,22 @@ internal sealed class BedPlanner(FarmRequest request, Tables tables, Guide guide
         var working = request.WithWorking ? new WorkingSheet() : null;
         var refused = new List<(string Pointer, Refusal Refusal)>();
         var ratings = Rate(bed, refused, working);
+        var certainties = Certainties(bed, ratings, working);
+        working?.Section("Indices");
+        var indices = guide.RateIndices(bed.SoilTest, ContextOf(bed), working);
+        var cations = CationsOf(bed, working);
         var need = NeedOf(bed, ratings, working);
         var floors = BedFloors.Of(need, working);
         var lime = BedLime.Of(bed, request, tables, offers, ratings, floors, working);
         var rules = new BedModel(bed, lime, PhosphorusLimit.Of(need, ratings), floors);
         var offered = offers.For(lime.PhAfterLiming);
         var leftOut = new SortedSet<string>(StringComparer.Ordinal);
-        return new PreparedBed(bed, ratings, need, lime, floors, rules, offered, rules.For(offered, offers.Priced, leftOut), leftOut, refused, working);
+        return new PreparedBed(bed, ratings, need, lime, floors, rules, offered, rules.For(offered, offers.Priced, leftOut), leftOut, refused, working)
+        {
+            Certainties = certainties,
+            Cations = cations,
+            Indices = indices,
+        };
     }
 
     /// <summary>Everything once materials are chosen.</summary>
@@ -65,9 +76,15 @@ internal sealed class BedPlanner(FarmRequest request, Tables tables, Guide guide
             CautionsFor.Plan(bed, applications, lime.Plan, tables.Cautions),
             [.. BedWarnings.Of(bed, request.Date, lime, prepared.Floors, applications, balances), .. prepared.LeftOut],
             refused,
-            Assumptions(bed, need, lime, prepared.Rules, ratings, applications),
+            Assumptions(bed, need, lime, prepared.Rules, ratings, prepared.Certainties, applications),
             Costs.Sum([.. applications.Select(a => a.Cost), lime.Plan?.Chosen?.Cost]),
-            prepared.Working?.Lines ?? []);
+            prepared.Working?.Lines ?? [])
+        {
+            Certainties = prepared.Certainties,
+            Cations = prepared.Cations,
+            Indices = prepared.Indices,
+            Ceilings = guide.CeilingsFor(bed.SoilTest),
+        };
     }
 
     private static BedState StateOf(BedNeed need, BedLime lime) => (need.Needs.Count, lime.Plan) switch
@@ -77,10 +94,11 @@ internal sealed class BedPlanner(FarmRequest request, Tables tables, Guide guide
         _ => need.Refused.Count > 0 ? BedState.Partly : BedState.Planned,
     };
 
-    private static IReadOnlyList<Assumption> Assumptions(Bed bed, BedNeed need, BedLime lime, BedModel model, IReadOnlyList<Rating> ratings, IReadOnlyList<MaterialApplication> applications) =>
+    private static IReadOnlyList<Assumption> Assumptions(Bed bed, BedNeed need, BedLime lime, BedModel model, IReadOnlyList<Rating> ratings, Dictionary<Rating, Answer<RatingCertainty>> certainties, IReadOnlyList<MaterialApplication> applications) =>
     [
         .. bed.Assumptions
             .Concat(ratings.SelectMany(r => r.Assumptions))
+            .Concat(certainties.Values.SelectMany(c => c.IsGiven ? c.Value.Assumptions : []))
             .Concat(need.Assumptions)
             .Concat(lime.Plan?.Requirement.Assumptions ?? [])
             .Concat(lime.Plan?.Chosen?.Offered.Analysis.Assumptions ?? [])
@@ -90,10 +108,12 @@ internal sealed class BedPlanner(FarmRequest request, Tables tables, Guide guide
             .DistinctBy(a => (a.Code, a.Text)),
     ];
 
+    private RatingContext ContextOf(Bed bed) => new(bed.Plantings.Count > 0 ? bed.Plantings[0].Crop.Id : null, null, request.Subregion);
+
     private List<Rating> Rate(Bed bed, List<(string, Refusal)> refused, WorkingSheet? working)
     {
         working?.Section("Ratings");
-        var context = new RatingContext(bed.Plantings.Count > 0 ? bed.Plantings[0].Crop.Id : null, null, request.Subregion);
+        var context = ContextOf(bed);
         var ratings = new List<Rating>();
         for (var i = 0; i < bed.SoilTest.Readings.Count; i++)
         {
@@ -109,6 +129,24 @@ internal sealed class BedPlanner(FarmRequest request, Tables tables, Guide guide
         }
 
         return ratings;
+    }
+
+    private Dictionary<Rating, Answer<RatingCertainty>> Certainties(Bed bed, IReadOnlyList<Rating> ratings, WorkingSheet? working)
+    {
+        working?.Section("How sure the ratings are");
+        var certainties = new Dictionary<Rating, Answer<RatingCertainty>>(ReferenceEqualityComparer.Instance);
+        foreach (var rating in ratings)
+        {
+            certainties.Add(rating, RatingCertainties.Of(rating, bed.SoilTest, tables.Variability, working));
+        }
+
+        return certainties;
+    }
+
+    private Answer<CationBalance>? CationsOf(Bed bed, WorkingSheet? working)
+    {
+        working?.Section("Cations");
+        return CationCalculation.IsMeantFor(bed.SoilTest) ? CationCalculation.For(bed.SoilTest, tables.Cations, null, working) : null;
     }
 
     private BedNeed NeedOf(Bed bed, IReadOnlyList<Rating> ratings, WorkingSheet? working)

@@ -1,3 +1,5 @@
+using SoilAdvisor.Agronomy.Cations;
+using SoilAdvisor.Agronomy.Certainty;
 using SoilAdvisor.Agronomy.Crops;
 using SoilAdvisor.Agronomy.Materials;
 using SoilAdvisor.Agronomy.Plans;
@@ -30,4 +32,14 @@ internal sealed record PreparedBed(
     MaterialModel Model,
     IReadOnlyCollection<string> LeftOut,
     IReadOnlyList<(string Pointer, Refusal Refusal)> Refused,
-    WorkingSheet? Working);
+    WorkingSheet? Working)
+{
+    /// <summary>How sure each rating is.</summary>
+    public required Dictionary<Rating, Answer<RatingCertainty>> Certainties { get; init; }
+
+    /// <summary>The sum of its cations; null where the test is not meant for one.</summary>
+    public required Answer<CationBalance>? Cations { get; init; }
+
+    /// <summary>Indices of several readings that the guide rates.</summary>
+    public required IReadOnlyList<(GuideIndex Index, Answer<Rating> Answer)> Indices { get; init; }
+}

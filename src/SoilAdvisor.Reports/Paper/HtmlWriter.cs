@@ -17,6 +17,7 @@ internal sealed class HtmlWriter(SourceList sources)
     private const int LongestAmount = 18;
 
     private readonly StringBuilder html = new();
+    private bool rulersAreExplained;
 
     public string Write(ReportPaper paper)
     {
@@ -57,14 +58,11 @@ internal sealed class HtmlWriter(SourceList sources)
             case SourcedTable table:
                 Table(table);
                 break;
-            case RulersBlock rulers:
-                html.Append("<div class=\"rulers\">\n");
-                foreach (var rating in rulers.Ratings)
-                {
-                    Ruler(rating);
-                }
-
-                html.Append("</div>\n");
+            case RatingTable ratings:
+                Ratings(ratings);
+                break;
+            case ComparisonTable comparison:
+                Comparison(comparison);
                 break;
             case WorkingBlock working:
                 html.Append(CultureInfo.InvariantCulture, $"<pre>{Board(working)}</pre>\n");
@@ -88,12 +86,81 @@ internal sealed class HtmlWriter(SourceList sources)
         }
     }
 
-    private void Ruler(Rating rating)
+    private void ExplainRulers()
     {
-        html.Append("<figure>\n<figcaption>");
-        html.Append(CultureInfo.InvariantCulture, $"<strong>{Encode(TradeWords.Of(rating.Analyte))}: {Encode(RulerWords.Result(rating))}.</strong> {Encode(RatingWords.Verdict(rating))} {Mark(rating.Source)}</figcaption>\n");
-        html.Append(RulerDrawing.Svg(rating, RulerWords.Spoken(rating), Encode)).Append("\n</figure>\n");
+        if (rulersAreExplained)
+        {
+            return;
+        }
+
+        rulersAreExplained = true;
+        html.Append("<ul>\n");
+        foreach (var words in RulerWords.HowToRead)
+        {
+            html.Append(CultureInfo.InvariantCulture, $"<li>{Encode(words)}</li>\n");
+        }
+
+        html.Append("</ul>\n");
     }
+
+    private void Ratings(RatingTable table)
+    {
+        ExplainRulers();
+        Head("ratings", RatingRows.Columns);
+        html.Append("<tbody>\n");
+        foreach (var line in table.Lines)
+        {
+            var ruler = Ruler.Of(line.Rating, line.Whisker);
+            html.Append("<tr>");
+            Column(RatingRows.Columns[0], $"<strong>{Encode(TradeWords.Of(line.Rating.Analyte))}</strong>");
+            Column(RatingRows.Columns[1], Lines(RatingRows.Result(line)));
+            Column(RatingRows.Columns[2], Verdict(line));
+            html.Append(CultureInfo.InvariantCulture, $"<td class=\"scale\">{RulerDrawing.Whole(line.Rating, line.Whisker, RulerWords.Spoken(line), Encode)}{Small(ruler, line.Rating)}</td>");
+            Column(SourcedTable.SourceColumn, string.Concat(line.Sources.Select(Mark)));
+            html.Append("</tr>\n");
+        }
+
+        html.Append("</tbody>\n</table>\n");
+    }
+
+    // All results on one scale stand under its ruler, and the limits run down through them.
+    private void Comparison(ComparisonTable table)
+    {
+        ExplainRulers();
+        Head("ratings", ["Soil test", .. RatingRows.Columns.Skip(1)]);
+        foreach (var lines in table.Scales)
+        {
+            var first = lines[0].Rating;
+            var ruler = Ruler.Of([.. lines.Select(l => (l.Rating, l.Whisker))]);
+            html.Append(CultureInfo.InvariantCulture, $"<tbody>\n<tr class=\"scale-head\"><th scope=\"rowgroup\" colspan=\"3\">{Encode(TradeWords.Of(first.Analyte))}</th>");
+            html.Append(CultureInfo.InvariantCulture, $"<td class=\"scale\">{RulerDrawing.Head(ruler, RulerWords.SpokenScale(first), Encode)}{Small(ruler, first)}</td><td></td></tr>\n");
+            foreach (var line in lines)
+            {
+                html.Append("<tr>");
+                Column("Soil test", Encode(line.Sample ?? ""));
+                Column(RatingRows.Columns[1], Lines(RatingRows.Result(line)));
+                Column(RatingRows.Columns[2], Verdict(line));
+                html.Append(CultureInfo.InvariantCulture, $"<td class=\"scale\">{RulerDrawing.Row(ruler, line.Rating, line.Whisker, RulerWords.Spoken(line), Encode)}</td>");
+                Column(SourcedTable.SourceColumn, string.Concat(line.Sources.Select(Mark)));
+                html.Append("</tr>\n");
+            }
+
+            html.Append("</tbody>\n");
+        }
+
+        html.Append("</table>\n");
+    }
+
+    private static string Verdict(RatedLine line)
+    {
+        var said = RatingWords.Verdict(line).Lines;
+        return $"<strong>{Encode(said[0])}</strong><br><span class=\"soft\">{string.Join("<br>", said.Skip(1).Select(Encode))}</span>";
+    }
+
+    private static string Small(Ruler ruler, Rating rating) =>
+        $"<p class=\"ruling\">{(ruler.HoldsNames ? "" : Encode(RulerWords.Key(rating)) + "<br>")}{Encode(ruler.RulingInWords(TradeWords.Of(rating.Scale.Unit)))}</p>";
+
+    private static string Lines(Cell cell) => string.Join("<br>", cell.Lines.Select(Unbroken));
 
     private string Board(WorkingBlock working) =>
         string.Join("\n", WorkingText.Line(working.Line, sources.Mark).Split('\n').Select(Encode));
@@ -110,19 +177,14 @@ internal sealed class HtmlWriter(SourceList sources)
     // Each cell repeats its column's name for the narrow page, where a row becomes a block of named values.
     private void Table(SourcedTable table)
     {
-        html.Append("<table>\n<thead><tr>");
-        foreach (var column in table.Columns.Append(SourcedTable.SourceColumn))
-        {
-            html.Append(CultureInfo.InvariantCulture, $"<th scope=\"col\">{Encode(column)}</th>");
-        }
-
-        html.Append("</tr></thead>\n<tbody>\n");
+        Head(null, table.Columns);
+        html.Append("<tbody>\n");
         foreach (var row in table.Rows)
         {
             html.Append("<tr>");
             for (var i = 0; i < row.Cells.Count; i++)
             {
-                var content = string.Join("<br>", row.Cells[i].Lines.Select(Unbroken));
+                var content = Lines(row.Cells[i]);
                 Column(table.Columns[i], i == table.KeyColumn && content.Length > 0 ? $"<strong>{content}</strong>" : content);
             }
 
@@ -131,6 +193,17 @@ internal sealed class HtmlWriter(SourceList sources)
         }
 
         html.Append("</tbody>\n</table>\n");
+    }
+
+    private void Head(string? kind, IReadOnlyList<string> columns)
+    {
+        html.Append(CultureInfo.InvariantCulture, $"<table{(kind is null ? "" : $" class=\"{kind}\"")}>\n<thead><tr>");
+        foreach (var column in columns.Append(SourcedTable.SourceColumn))
+        {
+            html.Append(CultureInfo.InvariantCulture, $"<th scope=\"col\">{Encode(column)}</th>");
+        }
+
+        html.Append("</tr></thead>\n");
     }
 
     // An amount and its unit stay on one line.

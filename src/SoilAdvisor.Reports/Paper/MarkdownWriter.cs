@@ -1,7 +1,4 @@
-using System.Globalization;
 using System.Text;
-using SoilAdvisor.Agronomy.Ratings;
-using SoilAdvisor.Reports.Rulers;
 using SoilAdvisor.Reports.Sheets;
 using SoilAdvisor.Reports.Wording;
 
@@ -44,13 +41,11 @@ internal sealed class MarkdownWriter(SourceList sources)
             case SourcedTable table:
                 Table(table);
                 break;
-            case RulersBlock rulers:
-                foreach (var rating in rulers.Ratings)
-                {
-                    Ruler(rating);
-                }
-
-                text.Append('\n');
+            case RatingTable ratings:
+                Table(RatingRows.Of(ratings));
+                break;
+            case ComparisonTable comparison:
+                Table(RatingRows.Of(comparison));
                 break;
             case WorkingBlock working:
                 Code(WorkingText.Line(working.Line, sources.Mark));
@@ -68,13 +63,6 @@ internal sealed class MarkdownWriter(SourceList sources)
             default:
                 throw new ArgumentOutOfRangeException(nameof(block), block.GetType().Name, "Not a block that this writer knows.");
         }
-    }
-
-    private void Ruler(Rating rating)
-    {
-        var mark = sources.Mark(rating.Source);
-        text.Append(CultureInfo.InvariantCulture, $"- {MarkdownText.Escape($"{TradeWords.Of(rating.Analyte)}: {RulerWords.Result(rating)}. {RatingWords.Verdict(rating)}")} {mark}\n");
-        text.Append(CultureInfo.InvariantCulture, $"  - {MarkdownText.Escape("Scale: " + RulerWords.Scale(rating))} {mark}\n");
     }
 
     private string Said(Paragraph paragraph) => string.Join(" ", paragraph.Sentences.Select(s =>

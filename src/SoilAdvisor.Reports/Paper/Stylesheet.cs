@@ -30,19 +30,31 @@ internal static class Stylesheet
         th { text-align: left; vertical-align: bottom; font-weight: 600; border-bottom: 1.5px solid var(--ink); padding: .3em .7em .3em 0; }
         td { vertical-align: top; border-bottom: 1px solid var(--hair); padding: .4em .7em .4em 0; overflow-wrap: break-word; }
         tr { break-inside: avoid; }
-        .rulers { display: grid; grid-template-columns: repeat(auto-fit, minmax(min(20rem, 100%), 1fr)); gap: .9rem 2rem; margin: .6em 0 1.2em; }
-        figure { margin: 0; break-inside: avoid; max-width: 40rem; }
-        svg.ruler { display: block; overflow: visible; margin-top: .2em; }
+        .soft, .ruling { color: var(--soft); font-size: .92em; }
+        .ruling { margin: 0; font-size: .8em; line-height: 1.3; }
+        table.ratings td.scale { width: 46%; padding-right: .7em; }
+        table.ratings tbody tr:last-child td { border-bottom-color: var(--ink); }
+        .scale-head th { vertical-align: top; border-bottom: 0; padding-top: .8em; font-size: 1.08em; }
+        .scale-head td { border-bottom: 0; padding-top: .9em; }
+        .scale-head { break-after: avoid; }
+        svg.ruler { display: block; overflow: visible; }
+        svg.row { margin: -.4em 0; }
         svg.ruler text { font: 12px/1 system-ui, "Helvetica Neue", Arial, "DejaVu Sans", sans-serif; fill: var(--ink); }
         svg.ruler .name { fill: var(--soft); }
         svg.ruler .found { fill: var(--ink); font-weight: 700; }
         svg.ruler .result { font-weight: 700; font-size: 13px; }
-        svg.ruler .edge, svg.ruler .mark { stroke: var(--ink); stroke-width: 1.4; }
+        svg.ruler .limit { font-weight: 600; }
+        svg.ruler .round { fill: var(--soft); font-size: 10.5px; }
+        svg.ruler .edge, svg.ruler .mark { stroke: var(--ink); stroke-width: 1.3; }
         svg.ruler .small { stroke: var(--ink); stroke-width: .6; }
+        svg.ruler .target { stroke: var(--ink); stroke-width: 1.3; }
+        svg.row .mark { stroke-width: .7; }
+        svg.row .hair { stroke: var(--soft); stroke-width: .7; stroke-dasharray: 1 4; }
+        svg.ruler .whisker { stroke: var(--ink); stroke-width: 2; }
+        svg.ruler .drop { stroke: var(--ink); stroke-width: .8; stroke-dasharray: 2 2; }
+        svg.ruler .dot { fill: var(--ink); stroke: var(--paper); stroke-width: 1.4; }
         svg.ruler .open { stroke: var(--ink); stroke-width: 1.8; stroke-dasharray: 5 4; }
         svg.ruler .open-dot { fill: var(--paper); stroke: var(--ink); stroke-width: 1.6; }
-        svg.ruler .open-end { fill: none; stroke: var(--ink); stroke-width: 1.4; }
-        svg.ruler .pointer { fill: var(--ink); }
         details { margin: .5em 0; border-left: 1px solid var(--ink); padding-left: .8em; }
         summary { cursor: pointer; padding: .35em 0; font-style: italic; }
         pre { font: .86rem/1.5 ui-monospace, Consolas, "DejaVu Sans Mono", monospace; white-space: pre-wrap; overflow-wrap: anywhere; margin: .4em 0 1em; }
@@ -56,6 +68,8 @@ internal static class Stylesheet
           tr { border-bottom: 1px solid var(--ink); padding: .5em 0; }
           td { display: grid; grid-template-columns: 7.2rem 1fr; gap: .6rem; border: 0; padding: .12em 0; overflow-wrap: anywhere; }
           td.empty { display: none; }
+          td.scale, table.ratings td.scale { display: block; width: auto; padding: .3em 0; }
+          .scale-head th { display: block; }
           td::before { content: attr(data-column); color: var(--soft); font-size: .82rem; line-height: 1.55; }
         }
         @media print {

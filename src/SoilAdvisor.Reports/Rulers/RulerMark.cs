@@ -1,4 +1,4 @@
 namespace SoilAdvisor.Reports.Rulers;
 
-/// <summary>A limit of the guide on a ruler: place from 0 to 1, and the limit in the scale's unit.</summary>
-internal sealed record RulerMark(double Place, double Limit);
+/// <summary>A mark with its number: a limit of the guide, or a round number between the limits. Place from 0 to 1.</summary>
+internal sealed record RulerMark(double Place, double Number, bool IsLimit);

@@ -1,7 +1,6 @@
 using SoilAdvisor.Agronomy.Crops;
 using SoilAdvisor.Agronomy.Plans;
 using SoilAdvisor.Agronomy.Quantities;
-using SoilAdvisor.Agronomy.Ratings;
 using SoilAdvisor.Agronomy.Working;
 using SoilAdvisor.Reports.Paper;
 using SoilAdvisor.Reports.Wording;
@@ -21,7 +20,7 @@ internal static class BedSheet
         yield return About(bed, measures);
         var sections = new[]
         {
-            Ratings(bed), Needs(bed, measures), Credits(bed, measures), LimeSection.Of(bed, measures), Balance(bed, measures),
+            RatingSection.Of(bed), Needs(bed, measures), Credits(bed, measures), LimeSection.Of(bed, measures), Balance(bed, measures),
             CoverCropSection.Of(bed, measures), Findings(bed), Cautions(bed), Warnings(bed), Refusals(bed), AssumptionsOf(bed, saidForAll), Working(bed),
         };
         foreach (var block in sections.SelectMany(s => s))
@@ -63,17 +62,6 @@ internal static class BedSheet
     {
         var area = measures.Ground(bed.Bed.Area);
         return bed.Bed.AreaShown.EndsWith(area, StringComparison.Ordinal) ? bed.Bed.AreaShown : $"{bed.Bed.AreaShown} ({area})";
-    }
-
-    private static IEnumerable<Block> Ratings(BedPlan bed)
-    {
-        if (bed.Ratings.Count == 0)
-        {
-            yield break;
-        }
-
-        yield return new Heading(4, "What the soil test says");
-        yield return new RulersBlock(bed.Ratings);
     }
 
     private static IEnumerable<Block> Needs(BedPlan bed, Measures measures)

@@ -17,8 +17,12 @@ internal static class FarmPaper
         return new ReportPaper(title,
         [
             .. Head(plan, title),
+            .. Suspicions(plan),
             .. FarmSheet.Of(plan, measures),
             .. shared.Count == 0 ? [] : new Block[] { new Heading(3, "Taken as true for every bed"), Said(shared) },
+            .. RatingSection.Of(plan),
+            .. IndexSection.Of(plan),
+            .. CationSection.Of(plan),
             new Heading(2, "The beds", "beds"),
             .. plan.Beds.SelectMany((b, i) => BedSheet.Of(b, i, shared, measures)),
             .. WhoDecides(plan),
@@ -46,7 +50,22 @@ internal static class FarmPaper
         }
 
         yield return new Paragraph(Sentence.Bold("How materials were chosen:"), new Sentence(TradeWords.Sentence(plan.Objective), Citation.OurJudgement));
-        yield return new Contents([("Farm sheet", FarmSheet.Anchor), .. plan.Beds.Select((b, i) => ($"Bed {b.Bed.Id}", BedSheet.Anchor(i)))]);
+        yield return new Contents([("Farm sheet", FarmSheet.Anchor), .. RatingSection.IsShown(plan) ? [("The soil tests", RatingSection.Anchor)] : Array.Empty<(string, string)>(), .. plan.Beds.Select((b, i) => ($"Bed {b.Bed.Id}", BedSheet.Anchor(i)))]);
+    }
+
+    // Said before any number is used: a mixed-up unit makes every rate below it wrong.
+    private static IEnumerable<Block> Suspicions(FarmPlan plan)
+    {
+        if (plan.Suspicions.Count == 0)
+        {
+            yield break;
+        }
+
+        yield return new Heading(2, "Look at these numbers first");
+        yield return new Paragraph(new Sentence("They can be right, and the plan takes them as they are. If one is a mix-up, correct it and make the plan again."));
+        yield return new Bullets([.. plan.Suspicions.Select(s => new Paragraph(
+            Sentence.Bold($"{s.SoilTest}:"),
+            new Sentence($"{TradeWords.Sentence(s.Suspicion.Message)} {TradeWords.Sentence(s.Suspicion.Suggestion)}", s.Suspicion.Source)))]);
     }
 
     // Every number of this paragraph is arithmetic on the plan itself; the law is not ours to state.

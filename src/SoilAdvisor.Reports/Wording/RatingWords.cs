@@ -1,11 +1,18 @@
-using SoilAdvisor.Agronomy.Ratings;
+using SoilAdvisor.Reports.Paper;
 using SoilAdvisor.Reports.Rulers;
 
 namespace SoilAdvisor.Reports.Wording;
 
-/// <summary>What a rating means, in one breath: the guide's class with its limits, and how we read that class.</summary>
+/// <summary>What a rating means: the guide's class and how sure it is, its limits, and how we read that class.</summary>
 internal static class RatingWords
 {
-    public static string Verdict(Rating rating) =>
-        $"{RulerWords.Place(rating)}: {TradeWords.Of(rating.Standing)}{(rating.Class.StandingIsOurs ? " (our reading of the class)" : "")}.";
+    public static Cell Verdict(RatedLine line)
+    {
+        var (rating, name) = (line.Rating, line.Rating.Class.Name);
+        var limits = ClassLimits.WithUnit(rating.Scale, rating.ClassIndex, rating.Cec);
+        return Cell.Of(
+            line.HowSure ?? name,
+            (line.HowSure ?? name) == name ? limits : $"{name}: {limits}",
+            TradeWords.Of(rating.Standing) + (rating.Class.StandingIsOurs ? " (our reading)" : ""));
+    }
 }

@@ -2,7 +2,7 @@ namespace SoilAdvisor.Api.Tests.Catalogues;
 
 public sealed class CatalogueTests(Service service) : IClassFixture<Service>
 {
-    public static TheoryData<string> Names => ["guides", "crops", "materials", "cover-crops", "lime-methods", "rules", "sources", "limits", "formulas"];
+    public static TheoryData<string> Names => ["guides", "crops", "materials", "cover-crops", "lime-methods", "method-conversions", "rules", "sources", "limits", "formulas"];
 
     [Theory, MemberData(nameof(Names))]
     public async Task Each_entry_of_a_list_is_found_by_its_id(string name)
