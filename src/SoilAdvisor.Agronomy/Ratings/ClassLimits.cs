@@ -25,6 +25,9 @@ internal sealed class ClassLimits
         }
     }
 
+    /// <summary>True when a limit moves with the exchange capacity.</summary>
+    public bool AreSloped => startsPerCec is not null;
+
     /// <summary>Index of the class that holds the value; -1 when none does.</summary>
     public int IndexOf(double value, double cec)
     {

@@ -60,7 +60,7 @@ public sealed class RatingScale
     public SampleDepth? Depth { get; init; }
 
     /// <summary>True when a limit or the scale itself depends on the exchange capacity.</summary>
-    public bool NeedsCec => Conditions.Any(c => c.Analyte == Analyte.CationExchangeCapacity) || Classes.Any(c => c.LowerPerCec != 0 || c.UpperPerCec != 0);
+    public bool NeedsCec => limits.AreSloped || AsksForCec();
 
     /// <summary>True when it is meant for this test and context. A condition that they leave open is not met.</summary>
     /// <param name="test">The soil test.</param>
@@ -72,7 +72,7 @@ public sealed class RatingScale
         && (Timing is null || test.Timing == Timing)
         && FitsDepth(test)
         && (!NeedsCec || CecOf(test) is not null)
-        && Conditions.All(c => c.IsMetBy(test, this));
+        && MeetsConditions(test);
 
     /// <summary>The guide's index whose values these classes rate; null for a reading.</summary>
     public string? Index { get; init; }
@@ -107,4 +107,31 @@ public sealed class RatingScale
         || (test.Depth is { } sampled
             && Math.Abs(sampled.From.Inches - Depth.From.Inches) <= SameDepthInches
             && Math.Abs(sampled.To.Inches - Depth.To.Inches) <= SameDepthInches);
+
+    // Plain loops: every scale of a guide is asked for every reading, and most have no condition.
+    private bool AsksForCec()
+    {
+        for (var i = 0; i < Conditions.Count; i++)
+        {
+            if (Conditions[i].Analyte == Analyte.CationExchangeCapacity)
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    private bool MeetsConditions(SoilTest test)
+    {
+        for (var i = 0; i < Conditions.Count; i++)
+        {
+            if (!Conditions[i].IsMetBy(test, this))
+            {
+                return false;
+            }
+        }
+
+        return true;
+    }
 }
