@@ -62,14 +62,14 @@ internal static class InventedPlan
         beds,
         [
             new Purchase(Meal, Mass.FromPounds(6.5), Mass.FromPounds(2), Mass.FromPounds(4.5), null, new Money(9.9m, "USD"), null),
-            new Purchase(Stone, Mass.FromPounds(23), null, Mass.FromPounds(23), null, null, null),
+            new Purchase(Stone with { Pack = Mass.FromPounds(40) }, Mass.FromPounds(23), null, Mass.FromPounds(40), 1, null, new Money(15m, "USD")),
         ],
         [new Finding("invented-records", "XX-ORG", "9.1", FindingState.NotDecidable, "No field history of three years was given", "field history", false, RulePage)],
         ["The soil test is 4 years old; sample again before a large purchase"],
         [new Assumption("invented-currency", "All prices are in USD as given", Citation.OurJudgement)],
         true,
         new Money(12.4m, "USD"),
-        new FarmChoice(2, 1, 1, 0, "Nothing ties the beds together: proven", new Money(9.9m, "USD"), null, null, new Money(9.9m, "USD")));
+        new FarmChoice(2, 1, 1, 0, "Nothing ties the beds together: proven", new Money(9.9m, "USD"), new Money(15m, "USD"), null, new Money(24.9m, "USD")));
 
     public static BedPlan FullBed(string id)
     {

@@ -53,7 +53,7 @@ public static class LightBed
             Origin.Given("bulk density of the soil test"),
             Origin.From(figure.Source));
         return Say(
-            requirement with { Lime = requirement.Lime.Times((double)(density / usual)) },
+            requirement with { Lime = requirement.Lime.Times(new Coefficient((double)(density / usual))) },
             "light-bed",
             Invariant($"The bed is light ({density} g/cm3): it holds {density / usual * 100:0} % of the soil that the rate takes for granted ({usual:0.##} g/cm3), and gets that part of the lime."),
             figure.Source);

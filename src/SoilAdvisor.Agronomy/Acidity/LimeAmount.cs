@@ -23,7 +23,7 @@ public abstract record LimeAmount
 
     /// <summary>A multiple of it on the same count.</summary>
     /// <param name="factor">Pure number, not negative.</param>
-    public abstract LimeAmount Times(double factor);
+    public abstract LimeAmount Times(Coefficient factor);
 
     /// <summary>What is left after some pure calcium carbonate was spread; never below none.</summary>
     /// <param name="spread">Spread, counted as pure calcium carbonate.</param>
@@ -37,7 +37,7 @@ public abstract record LimeAmount
         public override MassPerArea AsPureLime => Rate.Amount;
 
         /// <inheritdoc/>
-        public override LimeAmount Times(double factor) => new NeutralisingValue(Rate * factor);
+        public override LimeAmount Times(Coefficient factor) => new NeutralisingValue(Rate * factor.Value);
 
         /// <inheritdoc/>
         public override LimeAmount Less(MassPerArea spread) => new NeutralisingValue(new Rate<CalciumCarbonate>(MassPerArea.Larger(Rate.Amount - spread, default)));
@@ -52,7 +52,7 @@ public abstract record LimeAmount
         public override MassPerArea AsPureLime => Rate.Amount;
 
         /// <inheritdoc/>
-        public override LimeAmount Times(double factor) => new Effective(Rate * factor, Index);
+        public override LimeAmount Times(Coefficient factor) => new Effective(Rate * factor.Value, Index);
 
         /// <inheritdoc/>
         public override LimeAmount Less(MassPerArea spread) => new Effective(new Rate<EffectiveLime>(MassPerArea.Larger(Rate.Amount - spread, default)), Index);

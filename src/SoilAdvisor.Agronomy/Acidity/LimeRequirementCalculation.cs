@@ -1,3 +1,4 @@
+using SoilAdvisor.Agronomy.Quantities;
 using SoilAdvisor.Agronomy.SoilTests;
 using SoilAdvisor.Agronomy.Working;
 using UnitsNet;
@@ -63,7 +64,7 @@ public static class LimeRequirementCalculation
         }
 
         LimeFormulas.ForDepth.Of((requirement.Lime.AsPureLime, requirement.Depth, depth), working, Origin.Line(working?.LastLine ?? 0), Origin.From(requirement.Source), Origin.Given("depth worked"));
-        return requirement with { Lime = requirement.Lime.Times(depth / requirement.Depth), Depth = depth };
+        return requirement with { Lime = requirement.Lime.Times(new Coefficient(depth / requirement.Depth)), Depth = depth };
     }
 
     /// <summary>The requirement by one method, or why it does not fit.</summary>

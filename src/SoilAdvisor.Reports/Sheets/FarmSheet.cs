@@ -61,8 +61,8 @@ internal static class FarmSheet
                 p.Offered.Material.Name,
                 measures.Weight(p.Needed),
                 p.OnHand is { } stock ? measures.Weight(stock) : "not said",
-                p.ToBuy.Kilograms > 0 ? Cell.Of(measures.Weight(p.ToBuy), Packs(p, measures)) : "nothing",
-                p.ToBuy.Kilograms > 0 ? Cell.Of(Measures.Cost(p.Cost), p.Freight is { } freight ? $"and {Measures.Cost(freight)} for delivery" : "") : "on the shelf",
+                p.ToBuy.Kilograms > 0 ? Cell.Of([measures.Weight(p.ToBuy), .. Packs(p, measures)]) : "nothing",
+                p.ToBuy.Kilograms > 0 ? Cell.Of([Measures.Cost(p.Cost), .. Delivery(p)]) : "on the shelf",
             ],
             [Citation.OurArithmetic])).ToList();
         foreach (var spent in plan.Purchases.Where(p => p.ToBuy.Kilograms > 0).Select(p => p.Cost).OfType<Money>().GroupBy(m => m.Currency))
@@ -84,9 +84,21 @@ internal static class FarmSheet
         return new SourcedTable(["Material", "Needed", "From the shelf", "To buy", "Cost"], rows, KeyColumn: 3);
     }
 
-    private static string Packs(Purchase purchase, Measures measures) => purchase.Packs is { } packs && purchase.Offered.Pack is { } pack
-        ? string.Create(CultureInfo.InvariantCulture, $"{packs} of {measures.Weight(pack)}")
-        : "";
+    private static IEnumerable<string> Packs(Purchase purchase, Measures measures)
+    {
+        if (purchase is { Packs: { } packs, Offered.Pack: { } pack })
+        {
+            yield return string.Create(CultureInfo.InvariantCulture, $"{packs} of {measures.Weight(pack)}");
+        }
+    }
+
+    private static IEnumerable<string> Delivery(Purchase purchase)
+    {
+        if (purchase.Freight is { } freight)
+        {
+            yield return $"and {Measures.Cost(freight)} for delivery";
+        }
+    }
 
     private static SourcedTable Steps(IReadOnlyList<SpreadingStep> steps, Measures measures) => new(
         ["Step", "Material", "For the bed", "By volume", "Rate on the ground spread", "When", "Cost"],

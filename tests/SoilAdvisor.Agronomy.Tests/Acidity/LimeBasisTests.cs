@@ -51,7 +51,7 @@ public sealed class LimeBasisTests
     {
         Assert.Equal(600, Of(basis).Less(MassPerArea.FromPoundsPerAcre(400)).AsPureLime.PoundsPerAcre, 9);
         Assert.True(Of(basis).Less(MassPerArea.FromPoundsPerAcre(1400)).IsZero);
-        Assert.Equal(500, Of(basis).Times(0.5).AsPureLime.PoundsPerAcre, 9);
+        Assert.Equal(500, Of(basis).Times(new Coefficient(0.5)).AsPureLime.PoundsPerAcre, 9);
         Assert.False(Of(basis).IsZero);
     }
 

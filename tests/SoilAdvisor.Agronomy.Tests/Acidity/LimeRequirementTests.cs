@@ -186,12 +186,12 @@ public sealed class LimeRequirementTests
     [Fact]
     public void What_was_seen_goes_first_and_then_the_farms_own_region()
     {
-        var near = NorthCarolina with { Id = "near", Regions = ["XX-NEAR"] };
+        var near = NorthCarolina with { Id = "south", Regions = ["XX-NEAR"] };
         var recalled = NorthCarolina with { Id = "recalled", Regions = ["XX-NEAR"], Source = AdamsEvans.Source };
         LimeMethod[] methods = [recalled, NorthCarolina, near];
         var test = Soil(5.5m, 6.2m, Procedure.BufferMehlich);
 
-        Assert.Equal("near", Lime(test, 6.0m, region: "XX-NEAR", methods: methods).Value.Method);
+        Assert.Equal("south", Lime(test, 6.0m, region: "XX-NEAR", methods: methods).Value.Method);
         Assert.Equal("north-carolina", Lime(test, 6.0m, methods: methods).Value.Method);
         Assert.Contains(Lime(test, 6.0m, methods: methods).Value.Assumptions, a => a.Code == "lime-method");
     }

@@ -35,5 +35,5 @@ public sealed record LimeIndex(
 {
     /// <summary>What a score in this index's unit is worth: effective lime in one unit of mass of the stone.</summary>
     /// <param name="score">The score, in the index's unit.</param>
-    public MassShare ShareOf(double score) => MassShare.FromFraction(score / Whole);
+    internal MassShare ShareOf(double score) => MassShare.FromFraction(score / Whole);
 }
