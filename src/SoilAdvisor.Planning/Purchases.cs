@@ -9,6 +9,9 @@ internal static class Purchases
     // A thousandth of a pack too little is rounding, not a reason to buy another.
     private const double PackRounding = 1e-3;
 
+    // The solver keeps to the shelf to about one part in a million: nobody buys that.
+    private const double SolverRounding = 1e-5;
+
     public static IReadOnlyList<Purchase> Of(IReadOnlyList<BedPlan> beds)
     {
         var needed = beds
@@ -25,6 +28,7 @@ internal static class Purchases
         var needed = Mass.FromKilograms(kilograms);
         Mass? used = offered.OnHand is { } stock ? Mass.FromKilograms(Math.Min(stock.Kilograms, kilograms)) : null;
         var left = kilograms - (used?.Kilograms ?? 0);
+        left = left <= kilograms * SolverRounding ? 0 : left;
         int? packs = offered.Pack is { } pack ? (int)Math.Ceiling((left / pack.Kilograms) - PackRounding) : null;
         var buy = packs is { } count ? offered.Pack!.Value * count : Mass.FromKilograms(left);
         return new Purchase(offered, needed, used, buy, packs, Costs.Of(offered, buy), buy.Kilograms > 0 ? offered.Freight : null);

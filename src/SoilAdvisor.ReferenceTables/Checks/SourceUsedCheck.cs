@@ -1,4 +1,3 @@
-using SoilAdvisor.Agronomy.Acidity;
 using SoilAdvisor.Agronomy.Working;
 using SoilAdvisor.ReferenceTables.Reading;
 
@@ -8,7 +7,7 @@ namespace SoilAdvisor.ReferenceTables.Checks;
 internal sealed class SourceUsedCheck : ITableCheck
 {
     // Every folder keeps these: assumptions and formulas cite them whatever the tables hold.
-    private static readonly Citation[] OfTheProgram = [Citation.OurArithmetic, Citation.OurJudgement, Citation.CommonPractice, Citation.UnitDefinitions, Citation.AtomicMasses, LimeComparison.Spread.Source];
+    private static readonly Citation[] OfTheProgram = [Citation.OurArithmetic, Citation.OurJudgement, Citation.CommonPractice, Citation.UnitDefinitions, Citation.AtomicMasses];
 
     public string Code => "source-used";
 

@@ -49,7 +49,7 @@ internal static class FarmPaper
                 new Sentence($"{string.Join(", ", plan.OtherGuides)}. Their limits differ, so the same soil can fall into another class there."));
         }
 
-        yield return new Paragraph(Sentence.Bold("How materials were chosen:"), new Sentence(TradeWords.Sentence(plan.Objective), Citation.OurJudgement));
+        yield return new Paragraph(Sentence.Bold("How materials were chosen:"), new Sentence(TradeWords.Sentence(plan.Objective), Citation.OurJudgement), new Sentence(TradeWords.Sentence(plan.Choice.Ended), Citation.OurArithmetic));
         yield return new Contents([("Farm sheet", FarmSheet.Anchor), .. RatingSection.IsShown(plan) ? [("The soil tests", RatingSection.Anchor)] : Array.Empty<(string, string)>(), .. plan.Beds.Select((b, i) => ($"Bed {b.Bed.Id}", BedSheet.Anchor(i)))]);
     }
 

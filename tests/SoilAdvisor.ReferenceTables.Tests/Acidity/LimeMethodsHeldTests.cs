@@ -95,24 +95,15 @@ public sealed class LimeMethodsHeldTests
         Assert.Equal(tonnes * 1000 * 100.09 / 56.08, lime.Rate.Amount.KilogramsPerHectare, 3);
     }
 
-    [Fact]
-    public void Methods_stand_side_by_side_with_the_published_spread()
-    {
-        var rows = LimeComparison.For(Test(5.5m, 6.4m, Procedure.BufferSikora), Target(6.5m), Tables.LimeMethods.Values, "US-OR").Value.Methods;
-
-        Assert.Equal(["sikora-oregon-2025", "sikora-minnesota-area-1", "sikora-minnesota-area-2", "sikora-wisconsin"], rows.Select(r => r.Method.Id));
-        Assert.All(rows, r => Assert.Equal(6, r.ToSixInches!.Depth.Inches, 9));
-        Assert.Equal("jones2025", LimeComparison.Spread.Source.SourceId);
-        Assert.Empty(LimeComparison.For(Test(6.5m, 6.4m, Procedure.BufferSikora), Target(6.5m), Tables.LimeMethods.Values, null).Value.Methods);
-    }
-
     // At an acidity of 7.8 meq/100 g: the turf table prints 140 lb per 1000 sq ft to pH 6.5; the field rule gives 840 x 7.8 = 6552 lb/acre, 150 lb per 1000 sq ft.
-    [Fact]
-    public void The_two_pennsylvania_routes_differ_and_are_both_shown()
+    [Theory]
+    [InlineData("modified-mehlich-pennsylvania", 150.4)]
+    [InlineData("modified-mehlich-pennsylvania-turf", 140.0)]
+    public void The_two_pennsylvania_routes_differ(string method, double poundsPer1000SquareFeet)
     {
-        var rows = LimeComparison.For(Test(5.5m, 6.0m, Procedure.BufferModifiedMehlich, 7.8m), Target(6.5m), Tables.LimeMethods.Values, "US-PA").Value.Methods;
+        var lime = LimeRequirementCalculation.For(Test(5.5m, 6.0m, Procedure.BufferModifiedMehlich, 7.8m), Target(6.5m), Tables.LimeMethods.Values, Tables.LimeMethods[method], "US-PA", [], null).Value;
 
-        Assert.Equal([150.4, 140.0], rows.Select(r => Math.Round(r.Requirement.Value.Rate.Amount.PoundsPer1000SquareFeet, 1)));
+        Assert.Equal(poundsPer1000SquareFeet, lime.Rate.Amount.PoundsPer1000SquareFeet, 1);
     }
 
     // Typed from the publications as restated: Delaware 5.2 for potato, 6.2 for many vegetables; Oregon floor 6.3 for brassicas; Connecticut 5.2.
