@@ -80,7 +80,11 @@ internal sealed record GuideFit(Guide Guide, int Main, int Rated, int MainCovere
         }
 
         reasons.Add(Calibration switch { 0 => "it was calibrated on vegetables", 1 => "it is a general guide", _ => "no guide calibrated on vegetables fits better, although this one was calibrated on field crops" });
-        reasons.Add(CropsWithRates > 0 ? "a rate table may be read with it" : "no rate table may be read with it");
+        if (CropsWithRates > 0)
+        {
+            reasons.Add("a rate table may be read with it");
+        }
+
         return $"No guide was named. {Guide.Id} was taken because {string.Join(", ", reasons)}.{(next is null ? "" : $" {next.Guide.Id} came next: {next.WhyItLostTo(this)}.")}";
     }
 
