@@ -72,7 +72,9 @@ internal sealed record GuideFit(Guide Guide, int Main, int Rated, int MainCovere
     {
         List<string> reasons =
         [
-            string.Create(CultureInfo.InvariantCulture, $"it rates {Main} readings of phosphorus and potassium in {tests} soil {(tests == 1 ? "test" : "tests")} by the method the laboratory used"),
+            MainCovered == 0
+                ? "it has limits for a nitrate test (the soil test holds neither phosphorus nor potassium)"
+                : string.Create(CultureInfo.InvariantCulture, $"it rates {Main} readings of phosphorus and potassium in {tests} soil {(tests == 1 ? "test" : "tests")} by the method the laboratory used"),
         ];
         if (InRegion)
         {
@@ -80,9 +82,17 @@ internal sealed record GuideFit(Guide Guide, int Main, int Rated, int MainCovere
         }
 
         reasons.Add(Calibration switch { 0 => "it was calibrated on vegetables", 1 => "it is a general guide", _ => "no guide calibrated on vegetables fits better, although this one was calibrated on field crops" });
+        if (MainCovered == 0)
+        {
+            return Chosen(reasons, next);
+        }
+
         reasons.Add(CropsWithRates > 0 ? "a rate table may be read with it" : "no rate table may be read with it");
-        return $"No guide was named. {Guide.Id} was taken because {string.Join(", ", reasons)}.{(next is null ? "" : $" {next.Guide.Id} came next: {next.WhyItLostTo(this)}.")}";
+        return Chosen(reasons, next);
     }
+
+    private string Chosen(IEnumerable<string> reasons, GuideFit? next) =>
+        $"No guide was named. {Guide.Id} was taken because {string.Join(", ", reasons)}.{(next is null ? "" : $" {next.Guide.Id} came next: {next.WhyItLostTo(this)}.")}";
 
     // The first point of the ranking in which the two differ; evidence is the last before the name.
     private string WhyItLostTo(GuideFit winner) => this switch
