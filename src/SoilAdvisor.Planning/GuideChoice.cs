@@ -40,6 +40,26 @@ public static class GuideChoice
                 $"Ask the laboratory which extractant it used. Guides are held for: {string.Join("; ", tables.Guides.Values.Select(g => $"{g.Id} ({MethodsOf(g)})"))}.");
     }
 
+    /// <summary>
+    /// The guide for a nitrate test that holds neither phosphorus nor potassium, ranked in the same order. One that rates it goes before one that
+    /// must still be told the crop or the layer.
+    /// </summary>
+    /// <param name="test">The nitrate test.</param>
+    /// <param name="region">ISO 3166-2 code; null when not said.</param>
+    /// <param name="crops">Ids of the crops.</param>
+    /// <param name="tables">The reference tables.</param>
+    public static Answer<GuideSelection> ForNitrateTest(SoilTest test, string? region, IReadOnlyList<string> crops, Tables tables)
+    {
+        var fits = tables.Guides.Values.Select(g => GuideFit.Of(g, [test], region, crops, tables)).Where(f => f.Covered > 0).OrderByDescending(f => f.Rated > 0).ThenBy(f => f).ToList();
+        return fits is [var best, ..]
+            ? Answer<GuideSelection>.Given(new GuideSelection(best.Guide, best.Why(1, fits.Skip(1).FirstOrDefault()), Others(fits, best.Guide), Assumptions(best.Guide, crops, tables)))
+            : For([test], null, region, crops, tables);
+    }
+
+    /// <summary>Whether none of the readings is phosphorus or potassium, by which a guide is otherwise chosen.</summary>
+    /// <param name="test">The soil test.</param>
+    public static bool HoldsNeitherPhosphorusNorPotassium(SoilTest test) => !test.Readings.Any(r => GuideFit.IsMain(r.Analyte));
+
     /// <summary>Guides to offer where lime spoils the acid extractants: those that rate phosphorus by Olsen, of the region first.</summary>
     /// <param name="region">ISO 3166-2 code; null when not said.</param>
     /// <param name="tables">The reference tables.</param>

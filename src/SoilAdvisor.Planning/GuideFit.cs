@@ -72,7 +72,9 @@ internal sealed record GuideFit(Guide Guide, int Main, int Rated, int MainCovere
     {
         List<string> reasons =
         [
-            string.Create(CultureInfo.InvariantCulture, $"it rates {Main} readings of phosphorus and potassium in {tests} soil {(tests == 1 ? "test" : "tests")} by the method the laboratory used"),
+            MainCovered == 0
+                ? "it has limits for a nitrate test (the soil test holds neither phosphorus nor potassium)"
+                : string.Create(CultureInfo.InvariantCulture, $"it rates {Main} readings of phosphorus and potassium in {tests} soil {(tests == 1 ? "test" : "tests")} by the method the laboratory used"),
         ];
         if (InRegion)
         {

@@ -19,6 +19,8 @@ internal static class EntryWriter
         guide.Id, guide.Title, guide.Institution, guide.Regions, guide.Crops, guide.CalibratedOn, guide.Notes,
         [.. tables.RateTables.Values.Where(t => t.PairWith(guide.Id) is not null).Select(t => t.Id)],
         [.. guide.Scales.Select(s => Write(s, bibliography))],
+        [.. guide.Indices.Select(i => Write(i, bibliography))],
+        [.. guide.Ceilings.Select(c => Write(c, bibliography))],
         bibliography.Cite(guide.Source));
 
     public static MethodConversionEntry Write(MethodConversion conversion, Tables tables, Bibliography bibliography) => new(
@@ -88,6 +90,21 @@ internal static class EntryWriter
         new(rule.Id, rule.Standard, rule.Section, rule.Subject, rule.WhatItAsks, bibliography.Cite(rule.Source));
 
     public static SourceAnswer Write(Source source, Tables tables, Bibliography bibliography) => Bibliography.Of(source, []);
+
+    private static GuideIndexEntry Write(GuideIndex index, Bibliography bibliography) => new(
+        index.Id, index.Formula.Title, Words.Analytes.IdOf(index.About), index.Formula.Shown,
+        [.. index.Inputs.Select(i => new GuideIndexInputEntry(
+            i.Symbol, Words.Analytes.IdOf(i.Analyte), i.Analyte == Analyte.Ph ? "pH in water" : i.Method.ToString(), Words.Units.IdOf(i.Unit)))],
+        [.. index.Scales.Select(s => Write(s, bibliography))],
+        bibliography.Cite(index.Source));
+
+    private static GuideCeilingEntry Write(GuideCeiling ceiling, Bibliography bibliography) => new(
+        Words.Analytes.IdOf(ceiling.Analyte),
+        ceiling.Index,
+        ceiling.Index is null ? ceiling.Method.ToString() : null,
+        new Quantity(ceiling.Limit, Words.Units.IdOf(ceiling.Unit)),
+        ceiling.LimitIncluded, ceiling.Jurisdiction, ceiling.WhatItAsks, ceiling.Condition,
+        bibliography.Cite(ceiling.Source));
 
     private static GuideScaleEntry Write(RatingScale scale, Bibliography bibliography) => new(
         Words.Analytes.IdOf(scale.Analyte),

@@ -12,7 +12,7 @@ internal static class LabHeader
 
     private const string Recommended = "recommended ";
 
-    private static readonly string[] AboutNames = ["id", "sampled", "lab", "depth", "texture", "soil class", "free lime", "cores", "bulk density", "lb/acre factor"];
+    private static readonly string[] AboutNames = ["id", "sampled", "lab", "depth", "timing", "texture", "soil class", "free lime", "cores", "bulk density", "lb/acre factor"];
 
     /// <summary>Reads one name; a faulty one is refused at its place.</summary>
     public static LabColumn Read(string header, string place, FaultList faults)

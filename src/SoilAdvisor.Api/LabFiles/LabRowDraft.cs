@@ -84,6 +84,9 @@ internal sealed class LabRowDraft
             case "lab":
                 (Test, columns["/lab"]) = (Test with { Lab = text }, column);
                 break;
+            case "timing":
+                (Test, columns["/timing"]) = (Test with { Timing = text }, column);
+                break;
             case "texture":
                 (Test, columns["/texture"]) = (Test with { Texture = text }, column);
                 break;

@@ -1,3 +1,4 @@
+using SoilAdvisor.Agronomy.Crops;
 using SoilAdvisor.Agronomy.Ratings;
 using SoilAdvisor.Agronomy.SoilTests;
 using SoilAdvisor.Api.Answers;
@@ -18,7 +19,10 @@ internal static class GuideOf
             return null;
         }
 
-        if (GuideChoice.For(tests, asked, region, crops, calculation.Tables).TryGet(out var chosen, out var reason))
+        var answer = asked is null && tests is [var only] && NitrateTest.IsMeantBy(only) && GuideChoice.HoldsNeitherPhosphorusNorPotassium(only)
+            ? GuideChoice.ForNitrateTest(only, region, crops, calculation.Tables)
+            : GuideChoice.For(tests, asked, region, crops, calculation.Tables);
+        if (answer.TryGet(out var chosen, out var reason))
         {
             calculation.Assume(chosen.Assumptions);
             return chosen;

@@ -15,6 +15,7 @@ internal sealed record RatingsAnswer(
     IReadOnlyList<RatingAnswer> Ratings,
     IReadOnlyList<IndexAnswer>? Indices,
     IReadOnlyList<CeilingAnswer>? Ceilings,
+    NitrateTestAnswer? NitrateTest,
     IReadOnlyList<ConvertedRatingAnswer>? Converted,
     CationsAnswer? Cations,
     IReadOnlyList<GuideViewAnswer>? Beside,

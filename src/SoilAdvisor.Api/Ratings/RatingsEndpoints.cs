@@ -44,7 +44,8 @@ internal static class RatingsEndpoints
             }
         }
 
-        if (ratings.Count == 0)
+        var nitrate = NitrateTestWriter.Of(test, crop, request, calculation);
+        if (ratings.Count == 0 && nitrate is null)
         {
             return null;
         }
@@ -58,6 +59,7 @@ internal static class RatingsEndpoints
             ratings,
             Indices(chosen.Guide, test, context, calculation),
             chosen.Guide.CeilingsFor(test) is { Count: > 0 } ceilings ? [.. ceilings.Select(c => IndexWriter.Write(c, calculation))] : null,
+            nitrate,
             ConvertedRatings.Of(request, chosen.Guide, test, context, calculation),
             Cations(test, calculation),
             beside,

@@ -14,8 +14,11 @@ internal sealed record RatingsRequest
     /// <summary>Part of the guide's region, where a guide asks for one.</summary>
     public string? Subregion { get; init; }
 
-    /// <summary>Crop id, where a guide rates crops differently.</summary>
+    /// <summary>Crop id, where a guide rates crops differently, and for a nitrate test.</summary>
     public string? Crop { get; init; }
+
+    /// <summary>Whether the soil was manured for this crop; a nitrate test asks for it.</summary>
+    public bool? Manured { get; init; }
 
     /// <summary>Ids of guides to rate the test by as well, or the one word "all" for every guide with limits for its extractants.</summary>
     public IReadOnlyList<string>? Beside { get; init; }

@@ -15,6 +15,7 @@ internal static class RatingScreen
         paper.Suspicions(answer.Each("suspicions"));
         Ratings(paper, answer.Each("ratings"));
         paper.Refused(answer.Each("refused"));
+        NitrateTestScreen.Draw(paper, answer.At("nitrateTest"));
         IndexScreen.Draw(paper, answer);
         Converted(paper, answer.Each("converted").ToList());
         CationsScreen.Draw(paper, answer.At("cations"));
@@ -22,6 +23,12 @@ internal static class RatingScreen
         if (answer.Each("otherGuides").Any() && !answer.Has("beside"))
         {
             paper.Paragraph($"Other guides that cover this test: {string.Join(", ", answer.Each("otherGuides").Select(g => g.AsText()))}. Their limits differ.");
+        }
+
+        if (answer.At("nitrateTest").Each("working").Any())
+        {
+            paper.Heading($"Working: nitrate test of \"{sample}\"");
+            WorkingScreen.Draw(paper, answer.At("nitrateTest").Each("working"));
         }
 
         foreach (var rating in answer.Each("ratings").Where(r => r.Each("working").Any()))

@@ -1,4 +1,5 @@
 using System.ComponentModel;
+using Spectre.Console;
 using Spectre.Console.Cli;
 
 namespace SoilAdvisor.Cli.Verbs;
@@ -11,8 +12,12 @@ internal sealed class RateSettings : CalculationSettings
     public string LabFile { get; init; } = "";
 
     [CommandOption("--crop <CROP>")]
-    [Description("Crop, for guides that rate it by its own limits. \"soil show crops\" lists them.")]
+    [Description("Crop, for guides that rate it by its own limits and for a nitrate test. \"soil show crops\" lists them.")]
     public string? Crop { get; init; }
+
+    [CommandOption("--manured <YESNO>")]
+    [Description("Whether the soil was manured for this crop, yes or no. A nitrate test before sidedressing asks for it.")]
+    public string? Manured { get; init; }
 
     [CommandOption("--beside <GUIDES>")]
     [Description("Guides to set beside it, with commas between: what the neighbouring state would say. The word all takes every guide with limits for the same extractant.")]
@@ -25,4 +30,9 @@ internal sealed class RateSettings : CalculationSettings
     [CommandOption("--subregion <PART>")]
     [Description("Part of the guide's region, where its limits depend on it, for example \"Coastal Plain\".")]
     public string? Subregion { get; init; }
+
+    /// <inheritdoc />
+    public override ValidationResult Validate() => Manured is null or "yes" or "no"
+        ? base.Validate()
+        : ValidationResult.Error($"--manured is \"{Manured}\". Use yes or no.");
 }

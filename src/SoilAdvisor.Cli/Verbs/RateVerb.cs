@@ -18,7 +18,7 @@ internal sealed class RateVerb(Screen screen) : ServiceVerb<RateSettings, InputF
         input!,
         settings,
         $"v1/ratings{settings.Query}",
-        soilTest => Members.Of(("guide", settings.Guide), ("region", settings.Region), ("subregion", settings.Subregion), ("crop", settings.Crop), ("beside", Listed(settings.Beside)), ("conversions", Listed(settings.Convert)), ("soilTest", soilTest)),
+        soilTest => Members.Of(("guide", settings.Guide), ("region", settings.Region), ("subregion", settings.Subregion), ("crop", settings.Crop), ("manured", settings.Manured is { } manured ? manured == "yes" : null), ("beside", Listed(settings.Beside)), ("conversions", Listed(settings.Convert)), ("soilTest", soilTest)),
         RatingScreen.Draw,
         errand,
         connection,

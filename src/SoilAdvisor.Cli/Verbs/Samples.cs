@@ -27,7 +27,7 @@ internal static class Samples
             return exit;
         }
 
-        foreach (var option in new[] { "guide", "region", "subregion", "crop", "beside", "method", "targetPh", "area", "depth", "date" })
+        foreach (var option in new[] { "guide", "region", "subregion", "crop", "manured", "beside", "method", "targetPh", "area", "depth", "date" })
         {
             errand.Places.Note($"/{option}", option == "targetPh" ? "--target-ph" : $"--{option}");
         }

@@ -55,6 +55,13 @@ public sealed class NitrateTestTests
         Assert.Equal("no-sidedress-table", NitrateTest.For(Test("10"), Beet, true, [Table]).Reason.Code);
     }
 
+    [Fact]
+    public void The_crop_and_the_manuring_are_asked_for_and_never_taken_as_read()
+    {
+        Assert.Equal("crop-missing", NitrateTest.For(Test("10"), null, false, [Table]).Reason.Code);
+        Assert.Equal("manured-missing", NitrateTest.For(Test("10"), Beet, null, [Table]).Reason.Code);
+    }
+
     private static Answer<SidedressAdvice> For(SoilTest test) => NitrateTest.For(test, Beet, false, [Table]);
 
     private static SoilTest Test(string nitrate)

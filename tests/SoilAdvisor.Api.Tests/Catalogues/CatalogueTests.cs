@@ -39,6 +39,29 @@ public sealed class CatalogueTests(Service service) : IClassFixture<Service>
         Assert.Equal(HttpStatusCode.OK, (await service.Client.SendAsync(request)).StatusCode);
     }
 
+    // Delaware, 3 Del. C. 2202 and 2247 as restated: high phosphorus is above 150 ppm.
+    [Fact]
+    public async Task A_guide_lists_its_limits_of_law_with_their_source()
+    {
+        var ceiling = Assert.Single((await service.GetAsync("/v1/guides/delaware-vegetables")).Json["item"]!["ceilings"]!.AsArray())!;
+
+        Assert.Equal((150m, "mg/kg"), ((decimal)ceiling["limit"]!["value"]!, (string?)ceiling["limit"]!["unit"]));
+        Assert.False((bool)ceiling["limitIncluded"]!);
+        Assert.Equal("seen", (string?)ceiling["evidence"]);
+        Assert.False(string.IsNullOrEmpty((string?)ceiling["source"]));
+    }
+
+    // Sims et al. 2002, abstract: 0.06 to 0.11 is optimum, above 0.15 environmental.
+    [Fact]
+    public async Task A_guide_lists_its_indices_with_their_inputs_scales_and_source()
+    {
+        var index = Assert.Single((await service.GetAsync("/v1/guides/delaware-sims-2002")).Json["item"]!["indices"]!.AsArray())!;
+
+        Assert.Equal(["P", "Al", "Fe"], index["inputs"]!.AsArray().Select(i => (string?)i!["analyte"]));
+        Assert.Equal((0.06m, 0.11m), Assert.Single(index["scales"]![0]!["classes"]!.AsArray(), c => (string?)c!["class"] == "Optimum") is var optimum ? ((decimal)optimum!["lower"]!, (decimal)optimum["upper"]!) : default);
+        Assert.Equal(("sims2002", "from-memory"), ((string?)index["source"], (string?)index["evidence"]));
+    }
+
     [Theory]
     [InlineData("crops/brocoli", "unknown-crop", "broccoli")]
     [InlineData("guides/delaware", "unknown-guide", "delaware-vegetables")]

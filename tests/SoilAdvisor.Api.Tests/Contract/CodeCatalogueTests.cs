@@ -18,7 +18,7 @@ public sealed partial class CodeCatalogueTests
     // Built from a word: unknown-extractant and the like.
     private static readonly string[] FromWords =
     [
-        .. new[] { Words.Analytes.Word, Words.Extractants.Word, Words.Detections.Word, Words.Bases.Word, Words.Units.Word, Words.SoilGroups.Word }
+        .. new[] { Words.Analytes.Word, Words.Extractants.Word, Words.Detections.Word, Words.Bases.Word, Words.Units.Word, Words.SoilGroups.Word, Words.Timings.Word }
             .Concat(Enum.GetValues<Analyte>().Select(a => Words.ProceduresOf(a)?.Word).OfType<string>().Distinct())
             .Concat(["crop", "material", "cover-crop", "guide", "lime-method", "method-conversion", "rule", "source", "limit"])
             .Select(w => "unknown-" + w.Replace(' ', '-').ToLowerInvariant()),

@@ -21,6 +21,7 @@ public sealed class LabFileTests(Service service) : IClassFixture<Service>
         { Header + "\nA,10001,6.2\n", "line 2, column 2", "impossible-value", "10001 mg/kg", "column" },
         { "id,sampled,pH\nA,3/1/2026,6\n", "line 2, column 2", "date-form", "\"3/1/2026\"", "2026-03-31" },
         { "id,texture,pH\nA,lome,6\n", "line 2, column 2", "unknown-texture", "\"lome\"", "Did you mean loam" },
+        { "id,timing,pH\nA,sometime,6\n", "line 2, column 2", "unknown-timing", "\"sometime\"", "before-sidedressing" },
         { "id,depth,pH\nA,0-6,6\n", "line 1, column 2", "unit-missing", "depth has no unit", "depth (in)" },
         { "id,depth (in),pH\nA,6-0,6\n", "line 2, column 2", "not-above-zero", "must be above 0", "above 0" },
         { "id,free lime,pH\nA,maybe,6\n", "line 2, column 2", "yes-or-no", "\"maybe\"", "yes or no" },
