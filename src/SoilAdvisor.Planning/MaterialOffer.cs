@@ -15,4 +15,10 @@ public sealed record MaterialOffer(Material Material, GrowerAnalysis? Tested, Mo
 
     /// <summary>Cost of delivery, paid once when any of it is bought; null for none.</summary>
     public Money? Freight { get; init; }
+
+    /// <summary>Where the farm has it from.</summary>
+    public MaterialOrigin Origin { get; init; }
+
+    /// <summary>Largest rate that a certifier or the grower allows; null for none.</summary>
+    public RateCap? Most { get; init; }
 }

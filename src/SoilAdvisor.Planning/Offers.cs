@@ -111,7 +111,7 @@ internal sealed class Offers
     private static Answer<OfferedMaterial> Make(MaterialOffer offer, decimal? ph, bool listed) =>
         MaterialAnalyses.For(offer.Material, ph, offer.Tested).Then(analysis =>
             OfferedMaterials.For(offer.Material, analysis, offer.PricePerKilogram, UnitsNet.Mass.FromKilograms(1), offer.OnHand, listed))
-            .Select(made => made with { Pack = offer.Pack, Freight = offer.Freight });
+            .Select(made => made with { Pack = offer.Pack, Freight = offer.Freight, Origin = offer.Origin, Caps = offer.Most is { } most ? [.. made.Caps, most] : made.Caps });
 
     /// <summary>Writes down how the figures of a material came about.</summary>
     /// <param name="offered">The material.</param>

@@ -25,4 +25,13 @@ public sealed record OfferedMaterial(
 
     /// <summary>Cost of delivery, paid once when any of it is bought; null for none.</summary>
     public Money? Freight { get; init; }
+
+    /// <summary>Where the farm has it from.</summary>
+    public MaterialOrigin Origin { get; init; }
+
+    /// <summary>Limits beside the largest single rate; empty for none.</summary>
+    public IReadOnlyList<RateCap> Caps { get; init; } = [];
+
+    /// <summary>The tightest of the caps; null for none.</summary>
+    public RateCap? TightestCap => Caps.MinBy(c => c.Most);
 }

@@ -31,7 +31,7 @@ public static class LimeChoices
         }
 
         var line = working?.LastLine ?? 0;
-        var stones = offered.Where(o => o.Material.Category == Lime && o.Material.Status != OrganicStatus.Prohibited && NeutralisingValue(o) > 0 && (o.Listed || !WoodAsh.Is(o))).ToList();
+        var stones = offered.Where(o => o.Material.Category == Lime && o.Material.Status != OrganicStatus.Prohibited && NeutralisingValue(o) > 0 && o.TightestCap?.Most.IsZero != true && (o.Listed || !WoodAsh.Is(o))).ToList();
         var ruledOut = WoodAsh.RuledOut(requirement, ground);
         return new LimeSelection(
             [

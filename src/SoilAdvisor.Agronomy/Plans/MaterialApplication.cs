@@ -23,4 +23,8 @@ public sealed record MaterialApplication(
     Money? Cost,
     string When,
     DateOnly? SpreadBy,
-    string Purpose);
+    string Purpose)
+{
+    /// <summary>The cap that this rate has reached; null where none is reached.</summary>
+    public RateCap? Cap { get; init; }
+}

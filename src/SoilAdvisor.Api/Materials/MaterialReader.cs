@@ -2,6 +2,7 @@ using SoilAdvisor.Agronomy.Materials;
 using SoilAdvisor.Api.Beds;
 using SoilAdvisor.Api.Catalogues;
 using SoilAdvisor.Api.Http;
+using SoilAdvisor.Api.SoilTests;
 using SoilAdvisor.Planning;
 using SoilAdvisor.ReferenceTables;
 
@@ -10,6 +11,13 @@ namespace SoilAdvisor.Api.Materials;
 /// <summary>The one place where an offered material turns from words into types. A faulty one is left out and said.</summary>
 internal static class MaterialReader
 {
+    public static readonly IReadOnlyDictionary<string, MaterialOrigin> Origins = new Dictionary<string, MaterialOrigin>(StringComparer.Ordinal)
+    {
+        ["own"] = MaterialOrigin.Own,
+        ["local"] = MaterialOrigin.Local,
+        ["bought"] = MaterialOrigin.Bought,
+    };
+
     public static IReadOnlyList<MaterialOffer> Read(IReadOnlyList<WrittenMaterial>? written, string pointer, Tables tables, FaultList faults)
     {
         var offers = new List<MaterialOffer>();
@@ -56,10 +64,22 @@ internal static class MaterialReader
         var onHand = UnitWords.ReadMass(written.OnHand, PointerPath.Down(pointer, "onHand"), faults);
         var tested = ReadAnalysis(written.Analysis, PointerPath.Down(pointer, "analysis"), tables, faults);
         var pack = UnitWords.ReadMass(written.Pack, PointerPath.Down(pointer, "pack"), faults);
+        var most = ReadCap(written.Most, PointerPath.Down(pointer, "most"), faults);
         return material is not null && faults.Count == before
-            ? new MaterialOffer(material, tested, price, onHand) { Pack = pack, Freight = ReadMoney(written.Freight) }
+            ? new MaterialOffer(material, tested, price, onHand)
+            {
+                Pack = pack,
+                Freight = ReadMoney(written.Freight),
+                Origin = written.Origin is { } origin ? Origins[origin] : MaterialOrigin.Bought,
+                Most = most,
+            }
             : null;
     }
+
+    private static RateCap? ReadCap(WrittenCap? written, string pointer, FaultList faults) =>
+        UnitWords.ReadRate(written is null ? null : new WrittenQuantity { Value = written.Value, Unit = written.Unit }, pointer, faults) is { } most
+            ? new RateCap(most, string.IsNullOrWhiteSpace(written!.Reason) ? "the largest rate named in the request" : written.Reason.Trim(), new Citation("our-judgement", "largest rate named in the request", Evidence.Ours))
+            : null;
 
     /// <summary>An amount of money that the validator has judged.</summary>
     public static Money? ReadMoney(WrittenMoney? written) => written is { Value.Number: { } value, Currency: { } currency } ? new Money(value, currency) : null;

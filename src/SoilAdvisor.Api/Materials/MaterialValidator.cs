@@ -13,6 +13,10 @@ internal sealed class MaterialValidator : AbstractValidator<WrittenMaterial>
         RuleFor(m => m.OnHand).SetValidator(new QuantityValidator("The stock", zeroAllowed: true)!);
         RuleFor(m => m.Pack).SetValidator(new QuantityValidator("The pack")!);
         RuleFor(m => m.Freight).SetValidator(new MoneyValidator("The freight")!);
+        RuleFor(m => m.Origin)
+            .Must(o => o is null || MaterialReader.Origins.ContainsKey(o))
+            .Else("unknown-origin", (_, o) => $"\"{Rules.Clip(o)}\" does not say where a material is from.", $"Use one of: {string.Join(", ", MaterialReader.Origins.Keys)}; leave it out for bought.");
+        RuleFor(m => m.Most).SetValidator(new CapValidator()!);
         RuleFor(m => m.Analysis).SetValidator(new AnalysisValidator()!);
         RuleFor(m => m.Price).SetValidator(new PriceValidator()!);
     }

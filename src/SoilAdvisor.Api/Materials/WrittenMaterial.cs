@@ -17,5 +17,11 @@ internal sealed record WrittenMaterial
     /// <summary>Cost of delivery, paid once when any of it is bought.</summary>
     public WrittenMoney? Freight { get; init; }
 
+    /// <summary>own, local or bought; left out, bought.</summary>
+    public string? Origin { get; init; }
+
+    /// <summary>Largest rate that a certifier or the grower allows on one area in one plan.</summary>
+    public WrittenCap? Most { get; init; }
+
     public WrittenAnalysis? Analysis { get; init; }
 }

@@ -23,6 +23,7 @@ internal static class ApplicationWriter
         application.SpreadBy is { } day ? Dates.Write(day) : null,
         application.Purpose,
         Shares(application.Offered.Analysis, calculation),
+        application.Cap is { } cap ? new CapAnswer(calculation.Units.PerArea(cap.Most), cap.Reason, calculation.Cite(cap.Source)) : null,
         calculation.Cite(Citation.OurArithmetic));
 
     public static VolumeAnswer? Write(VolumeMeasure? volume, Calculation calculation) =>

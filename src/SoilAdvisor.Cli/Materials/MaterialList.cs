@@ -12,13 +12,15 @@ internal static class MaterialList
     private static readonly Column OnHand = new("on hand", "lb");
     private static readonly Column Pack = new("pack", "lb");
     private static readonly Column Freight = new("freight", "USD");
+    private static readonly Column Origin = new("origin");
+    private static readonly Column Most = new("most", "lb/acre");
     private static readonly Column Nitrogen = new("nitrogen", "%");
     private static readonly Column Phosphate = new("p2o5", "%");
     private static readonly Column Potash = new("k2o", "%");
     private static readonly Column Moisture = new("moisture", "%");
     private static readonly Column NeutralisingValue = new("neutralising value", "%");
     private static readonly Column Basis = new("basis");
-    private static readonly IReadOnlyList<Column> All = [Material, Price, For, OnHand, Pack, Freight, Nitrogen, Phosphate, Potash, Moisture, NeutralisingValue, Basis];
+    private static readonly IReadOnlyList<Column> All = [Material, Price, For, OnHand, Pack, Freight, Origin, Most, Nitrogen, Phosphate, Potash, Moisture, NeutralisingValue, Basis];
 
     /// <summary>The materials; null when the list cannot be read. All faults are among the complaints.</summary>
     public static JsonNode? Read(InputFile file, Places places, List<Complaint> complaints)
@@ -50,6 +52,8 @@ internal static class MaterialList
         ("onHand", cells.Measure("onHand", OnHand)),
         ("pack", cells.Measure("pack", Pack)),
         ("freight", cells.Text("freight/value", Freight) is { } freight ? Members.Of(("value", freight), ("currency", cells.UnitOf(Freight))) : null),
+        ("origin", cells.Text("origin", Origin)),
+        ("most", cells.Measure("most", Most)),
         ("analysis", Analysis(cells)));
 
     private static JsonObject? Money(Cells cells) => cells.Text("price/value", Price) is { } price

@@ -104,6 +104,10 @@ internal sealed class BedModel
            where day.Count() > 1
            from material in variables.Select(v => v.Offered).DistinctBy(o => o.Material.Id)
            select new SharedLimit(material.Material.Id, [.. day], material.LargestSingleRate),
+        .. from material in bed.Plantings.Count > 1 ? variables.Select(v => v.Offered).DistinctBy(o => o.Material.Id) : []
+           let cap = SeasonCap.Of(material, bed)
+           where cap is not null
+           select new SharedLimit(material.Material.Id, [.. Enumerable.Range(0, bed.Plantings.Count)], cap.Left),
     ];
 
     private void Assume(string code, string text)

@@ -39,7 +39,7 @@ internal sealed class Spreadable
             {
                 if (Serves(material, planting) && WhyNot(material, planting) is var why && why is null)
                 {
-                    variables.Add(new MaterialVariable(material, planting, MostOf(material, planting)));
+                    variables.Add(Bounded(material, planting));
                 }
                 else if (Serves(material, planting) && material.Listed)
                 {
@@ -53,6 +53,14 @@ internal sealed class Spreadable
 
     private bool Serves(OfferedMaterial material, int planting) =>
         requirements.Any(r => r.AsksForSomething && r.Counts(planting) && material.Analysis.Share(r.Nutrient) > 0);
+
+    private MaterialVariable Bounded(OfferedMaterial material, int planting)
+    {
+        var most = MostOf(material, planting);
+        return SeasonCap.Of(material, bed) is { } cap && cap.Left < most
+            ? new MaterialVariable(material, planting, cap.Left) { Cap = cap.Cap }
+            : new MaterialVariable(material, planting, most);
+    }
 
     private MassPerArea MostOf(OfferedMaterial material, int planting)
     {

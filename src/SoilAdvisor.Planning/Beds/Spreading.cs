@@ -10,6 +10,8 @@ namespace SoilAdvisor.Planning.Beds;
 /// <summary>Turns solved rates into what a grower does: how much on the bed, when, what for, at what cost.</summary>
 internal sealed class Spreading(Bed bed, BedNeed need, MaterialPlan plan, Offers offers, decimal? phAfterLiming)
 {
+    private const double CapRoundingPoundsPerAcre = 0.01;
+
     // The printed split of the nitrogen is said once a planting, with the first material that brings nitrogen.
     private readonly HashSet<int> splitSaid = [];
 
@@ -36,6 +38,7 @@ internal sealed class Spreading(Bed bed, BedNeed need, MaterialPlan plan, Offers
             Show(offered, rate, served, working);
         }
 
+        var cap = ReachedCap(index);
         var perBed = AreaFormulas.RatePerBed.Of((rate, bed.Area), working, Origin.From(Citation.OurArithmetic), Origin.Given(bed.AreaShown));
         return new MaterialApplication(
             offered,
@@ -44,9 +47,26 @@ internal sealed class Spreading(Bed bed, BedNeed need, MaterialPlan plan, Offers
             perBed,
             VolumeMeasures.For(offered.Material, perBed),
             Costs.Of(offered, perBed),
-            When(offered, planting, served),
+            cap is null ? When(offered, planting, served) : string.Create(CultureInfo.InvariantCulture, $"{When(offered, planting, served)} Limited to {cap.Most.PoundsPerAcre:0.#} lb/acre: {cap.Reason}."),
             bed.Plantings[planting].Planted?.AddDays(-offered.WaitBeforeSowingDays),
-            string.Join(", ", served.Select(n => n.Words())));
+            string.Join(", ", served.Select(n => n.Words())))
+        {
+            Cap = cap,
+        };
+    }
+
+    private RateCap? ReachedCap(int index)
+    {
+        var variables = plan.Model.Variables;
+        if (SeasonCap.Of(variables[index].Offered, bed) is not { } cap)
+        {
+            return null;
+        }
+
+        var ofAll = Enumerable.Range(0, variables.Count)
+            .Where(i => variables[i].Offered.Material.Id == variables[index].Offered.Material.Id)
+            .Sum(i => plan.Solution.Amounts[i].PoundsPerAcre);
+        return ofAll >= cap.Left.PoundsPerAcre - CapRoundingPoundsPerAcre ? cap.Cap : null;
     }
 
     private static void Show(OfferedMaterial offered, MassPerArea rate, List<Nutrient> served, WorkingSheet working)

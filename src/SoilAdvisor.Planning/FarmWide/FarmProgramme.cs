@@ -161,8 +161,8 @@ internal sealed class FarmProgramme : IDisposable
         var place = places[variable.Offered.Material.Id];
         taken[place].SetCoefficient(amount, group.Acres);
         objective.SetCoefficient(amount, model.MassBurden * group.Acres);
-        var least = Math.Min(model.Limits.SmallestRate?.PoundsPerAcre ?? 0, variable.Most.PoundsPerAcre);
-        var most = Math.Max(least, UsefulRate.Of(group.Model, variable));
+        var least = model.Limits.SmallestRate?.PoundsPerAcre ?? 0;
+        var most = variable.Most.PoundsPerAcre < least ? 0 : Math.Max(least, UsefulRate.Of(group.Model, variable));
         var onlyWhenSpread = AtMost(0);
         onlyWhenSpread.SetCoefficient(amount, 1);
         onlyWhenSpread.SetCoefficient(spread, -most);

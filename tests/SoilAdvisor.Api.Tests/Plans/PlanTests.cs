@@ -110,6 +110,9 @@ public sealed class PlanTests(Service service) : IClassFixture<Service>
         { """{"material":"blood-meal","analysis":{"n":101}}""", "/analysis/n", "impossible-value", "more than 100 %" },
         { """{"material":"blood-meal","analysis":{"p2o5":"1,5"}}""", "/analysis/p2o5", "decimal-comma", "Phosphate (P2O5) is \"1,5\"" },
         { """{"material":"blood-meal","analysis":{"k2o":-1}}""", "/analysis/k2o", "negative-value", "Potash (K2O) is -1" },
+        { """{"material":"blood-meal","origin":"neighbour"}""", "/origin", "unknown-origin", "\"neighbour\"" },
+        { """{"material":"blood-meal","most":{"value":0,"unit":"lb/acre"}}""", "/most/value", "not-above-zero", "must be above 0" },
+        { """{"material":"blood-meal","most":{"value":4,"unit":"tons"}}""", "/most/unit", "unknown-unit", "\"tons\"" },
         { """{"material":"feather-meal"}""", "/material", "material-listed-twice", "stands twice" },
     };
 

@@ -19,4 +19,15 @@ public sealed class MaterialListTests
             materials[0]!.ToJsonString());
         Assert.Equal("""{"material":"leaf-compost","onHand":{"value":"3000","unit":"lb"}}""", materials[1]!.ToJsonString());
     }
+
+    [Fact]
+    public void Where_a_material_is_from_and_its_largest_rate_are_passed_on()
+    {
+        List<Complaint> complaints = [];
+        var file = new InputFile("shelf.csv", Encoding.UTF8.GetBytes("material,origin,most (ton/acre)\nleaf-compost,own,4\nfeather-meal,,\n"));
+        var materials = MaterialList.Read(file, new Places(), complaints)!.AsArray();
+        Assert.Empty(complaints);
+        Assert.Equal("""{"material":"leaf-compost","origin":"own","most":{"value":"4","unit":"ton/acre"}}""", materials[0]!.ToJsonString());
+        Assert.Equal("""{"material":"feather-meal"}""", materials[1]!.ToJsonString());
+    }
 }

@@ -12,6 +12,9 @@ public static class LimeDosing
     private const int MonthsForAsh = 12;
     private const int UsualMonths = 6;
 
+    // A cap counts for a whole plan, hence for a year.
+    private const int MonthsForCap = 12;
+
     // A rate that equals the limit but for the last bit of a double is one dose, not two.
     private const double Bit = 1e-9;
 
@@ -27,7 +30,8 @@ public static class LimeDosing
     {
         var value = MassShare.FromFraction(offered.Analysis.Share(Nutrient.CalciumCarbonate));
         var limit = Fitting(ground, limits);
-        var own = offered.LargestSingleRate;
+        var cap = offered.TightestCap is { } tightest && tightest.Most < offered.LargestSingleRate ? tightest : null;
+        var own = cap?.Most ?? offered.LargestSingleRate;
         if (limit is not null && limit.Of(value) > own)
         {
             limit = null;
@@ -35,7 +39,8 @@ public static class LimeDosing
 
         var largest = limit?.Of(value) ?? own;
         var count = Math.Max(1, (int)Math.Ceiling((rate.PoundsPerAcre / largest.PoundsPerAcre) - Bit));
-        var (monthsFrom, monthsTo) = limit is null ? (MonthsOf(offered), MonthsOf(offered)) : (limit.MonthsFrom, limit.MonthsTo);
+        var usual = cap is null ? MonthsOf(offered) : MonthsForCap;
+        var (monthsFrom, monthsTo) = limit is null ? (usual, usual) : (limit.MonthsFrom, limit.MonthsTo);
         var each = rate * (1.0 / count);
         return new LimeDoses(
             [.. Enumerable.Range(0, count).Select(i => new LimeDose(
@@ -45,8 +50,8 @@ public static class LimeDosing
                 i == 0 ? 0 : monthsTo * i,
                 i == 0 ? ground.Start : monthsFrom is { } wait ? ground.Start?.AddMonths(wait * i) : null))],
             limit,
-            Say(count, each, limit, largest, offered, monthsFrom, monthsTo),
-            limit?.Source ?? OwnSource(offered));
+            Say(count, each, limit is { } used ? $"{used.Title}: at most {Printed(used)} in one dose" : Own(offered, largest, cap), monthsFrom, monthsTo),
+            limit?.Source ?? cap?.Source ?? OwnSource(offered));
     }
 
     private static DoseLimit? Fitting(LimeGround ground, IReadOnlyList<DoseLimit> limits) => limits
@@ -60,13 +65,12 @@ public static class LimeDosing
 
     private static Citation OwnSource(OfferedMaterial offered) => offered.Material.ValueOf("largest-single-rate")?.Source ?? offered.Material.Source;
 
-    private static string Say(int count, MassPerArea each, DoseLimit? limit, MassPerArea largest, OfferedMaterial offered, int? monthsFrom, int? monthsTo)
-    {
-        var by = limit is { } used ? $"{used.Title}: at most {Printed(used)} in one dose" : $"at most {PlainNumber.Of(largest.PoundsPerAcre)} lb/acre of {offered.Material.Name} in one dose";
-        return count == 1
-            ? $"One dose ({by})."
-            : $"Split into {count} doses of {PlainNumber.Of(each.PoundsPerAcre)} lb/acre ({PlainNumber.Of(each.PoundsPer1000SquareFeet)} lb per 1000 sq ft), {Apart(monthsFrom, monthsTo)} ({by}). Test the soil again before the last.";
-    }
+    private static string Own(OfferedMaterial offered, MassPerArea largest, RateCap? cap) =>
+        $"at most {PlainNumber.Of(largest.PoundsPerAcre)} lb/acre of {offered.Material.Name} in one dose{(cap is null ? "" : $": {cap.Reason}")}";
+
+    private static string Say(int count, MassPerArea each, string by, int? monthsFrom, int? monthsTo) => count == 1
+        ? $"One dose ({by})."
+        : $"Split into {count} doses of {PlainNumber.Of(each.PoundsPerAcre)} lb/acre ({PlainNumber.Of(each.PoundsPer1000SquareFeet)} lb per 1000 sq ft), {Apart(monthsFrom, monthsTo)} ({by}). Test the soil again before the last.";
 
     private static string Printed(DoseLimit limit) => limit.Unit switch
     {
