@@ -108,12 +108,12 @@ internal sealed class ProductSetSearch : IDisposable
     private FarmSolution? Judge(HashSet<int> set)
     {
         programme.Open(set);
-        if (programme.Least() is null || !KeepBedLimits())
+        if (programme.Least() is null || KeepBedLimits() is not { } needed)
         {
             return null;
         }
 
-        var bought = Packs(programme.Bought());
+        var bought = Packs(needed);
         Buy(bought);
         if (programme.Least() is null)
         {
@@ -186,12 +186,13 @@ internal sealed class ProductSetSearch : IDisposable
     private double Money(FarmSolution solution) => solution.Bought.Select((b, p) => (b * model.Products[p].PricePerPound) + (b > 0 ? model.Products[p].Freight : 0)).Sum() + Labour(solution.Rates);
 
     // A linear programme knows neither a count of materials nor a least rate: the smallest use is given up, or lifted, until both hold.
-    private bool KeepBedLimits()
+    // Gives what is then needed of each product: read before the bounds are moved, because the solver forgets its answer at that.
+    private double[]? KeepBedLimits()
     {
         var least = model.Limits.SmallestRate?.PoundsPerAcre ?? 0;
         if (model.Limits.ProductsPerBed is null && least == 0)
         {
-            return true;
+            return programme.Bought();
         }
 
         for (var round = 0; round < 40; round++)
@@ -205,17 +206,18 @@ internal sealed class ProductSetSearch : IDisposable
 
             if (!changed)
             {
+                var needed = programme.Bought();
                 KeepAsItIs(rates, least);
-                return true;
+                return needed;
             }
 
             if (programme.Least() is null)
             {
-                return false;
+                return null;
             }
         }
 
-        return false;
+        return null;
     }
 
     // Whole packs move the rates; they may not bring back what was given up.
