@@ -1,12 +1,14 @@
 using System.Globalization;
 using SoilAdvisor.Agronomy.Certification;
 using SoilAdvisor.Agronomy.Materials;
+using SoilAdvisor.Agronomy.Materials.Prices;
 using SoilAdvisor.Agronomy.Plans;
 using SoilAdvisor.Agronomy.Ratings;
 using SoilAdvisor.Agronomy.SoilTests;
 using SoilAdvisor.Agronomy.Working;
 using SoilAdvisor.Planning.Beds;
 using SoilAdvisor.Planning.FarmWide;
+using SoilAdvisor.Planning.FieldWork;
 using SoilAdvisor.Planning.MaterialChoice;
 using SoilAdvisor.ReferenceTables;
 
@@ -83,6 +85,9 @@ public static class FarmPlanner
             Choice(materials, beds, purchases, request.Limits))
         {
             Suspicions = Suspicions(request, tables),
+            FieldWork = FieldWorkPlanning.Of(request, beds, materials.Plans, purchases, tables),
+            MaterialPrices = MaterialPrices.Of(offers.Priceable),
+            MaterialTests = offers.Tests,
         };
     }
 

@@ -1,5 +1,7 @@
 using SoilAdvisor.Agronomy.Acidity;
 using SoilAdvisor.Agronomy.CoverCrops;
+using SoilAdvisor.Agronomy.FieldWork;
+using SoilAdvisor.Agronomy.Materials.Metals;
 using SoilAdvisor.Agronomy.Plans;
 using SoilAdvisor.Agronomy.Ratings;
 
@@ -32,4 +34,10 @@ public sealed record FarmRequest(
 {
     /// <summary>What the farm can buy and carry out.</summary>
     public FarmLimits Limits { get; init; } = FarmLimits.None;
+
+    /// <summary>What is measured and spread with.</summary>
+    public FieldMeasures Measures { get; init; } = FieldMeasures.Of(null, null, null, null, null);
+
+    /// <summary>The rule that tested metals are held against; null: none is applied, and that is said.</summary>
+    public MetalRule? MetalRule { get; init; }
 }

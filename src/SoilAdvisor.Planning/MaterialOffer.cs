@@ -21,4 +21,7 @@ public sealed record MaterialOffer(Material Material, GrowerAnalysis? Tested, Mo
 
     /// <summary>Largest rate that a certifier or the grower allows; null for none.</summary>
     public RateCap? Most { get; init; }
+
+    /// <summary>Largest rates that a test of it sets; empty for none.</summary>
+    public IReadOnlyList<RateCap> TestCaps { get; init; } = [];
 }

@@ -1,5 +1,6 @@
 using System.Runtime.CompilerServices;
 using SoilAdvisor.Agronomy.Materials;
+using SoilAdvisor.Agronomy.Materials.Metals;
 using SoilAdvisor.Agronomy.Working;
 using SoilAdvisor.ReferenceTables;
 
@@ -14,6 +15,9 @@ internal sealed class Offers
     // The only figure of a material that depends on the bed: rock phosphate counts only below a soil pH.
     private const string UsableBelowPh = "usable-below-ph";
     private const string ElementalSulfur = "sulfur-elemental";
+
+    // A price per pound of rock phosphate means something only on soil acid enough for it.
+    private const decimal PhWhereRockCounts = 5;
 
     // The tables never change once they are read: what they offer is worked out once.
     private static readonly ConditionalWeakTable<Tables, List<(MaterialOffer Offer, OfferedMaterial? Ready)>> OfTables = [];
@@ -32,7 +36,7 @@ internal sealed class Offers
             }
             else if (!IsProhibited(offer.Material))
             {
-                Add(offers, offer, Listed, NotUsed);
+                AddTested(offer, request.MetalRule, tables);
             }
         }
 
@@ -62,6 +66,12 @@ internal sealed class Offers
     /// <summary>Listed materials that are not used, each with the reason in words.</summary>
     public List<string> NotUsed { get; } = [];
 
+    /// <summary>What tests of the listed materials say beside their nutrients.</summary>
+    public List<MaterialTestFinding> Tests { get; } = [];
+
+    /// <summary>Every listed material; a phosphate rock as on soil where it counts.</summary>
+    public IEnumerable<OfferedMaterial> Priceable => Listed ? At(offers, PhWhereRockCounts, listed: true) : [];
+
     public static Offers Of(FarmRequest request, Tables tables) => new(request, tables);
 
     /// <summary>Materials to choose from on a bed.</summary>
@@ -71,6 +81,19 @@ internal sealed class Offers
     /// <summary>Materials of the tables that were not offered.</summary>
     /// <param name="phAfterLiming">Soil pH after liming; null when not known.</param>
     public IReadOnlyList<OfferedMaterial> NotOffered(decimal? phAfterLiming) => Listed ? At(table.Value, phAfterLiming, listed: false) : [];
+
+    private void AddTested(MaterialOffer offer, MetalRule? rule, Tables tables)
+    {
+        var metals = MetalCheck.Of(offer.Material, offer.Tested, rule);
+        Tests.AddRange([.. metals.Findings, .. SaltCheck.Of(offer.Material, offer.Tested, tables.SaltLimits)]);
+        if (metals.Forbids)
+        {
+            NotUsed.Add($"{offer.Material.Name} is not used: {string.Join(" ", metals.Findings.Where(f => f.Forbids).Select(f => $"{f.Subject} {f.Found}. {f.Text}"))}");
+            return;
+        }
+
+        Add(offers, offer with { TestCaps = metals.Caps }, Listed, NotUsed);
+    }
 
     private static List<(MaterialOffer Offer, OfferedMaterial? Ready)> Buyable(Tables tables)
     {
@@ -111,7 +134,7 @@ internal sealed class Offers
     private static Answer<OfferedMaterial> Make(MaterialOffer offer, decimal? ph, bool listed) =>
         MaterialAnalyses.For(offer.Material, ph, offer.Tested).Then(analysis =>
             OfferedMaterials.For(offer.Material, analysis, offer.PricePerKilogram, UnitsNet.Mass.FromKilograms(1), offer.OnHand, listed))
-            .Select(made => made with { Pack = offer.Pack, Freight = offer.Freight, Origin = offer.Origin, Caps = offer.Most is { } most ? [.. made.Caps, most] : made.Caps });
+            .Select(made => made with { Pack = offer.Pack, Freight = offer.Freight, Origin = offer.Origin, Caps = [.. made.Caps, .. offer.TestCaps, .. offer.Most is { } most ? new[] { most } : []] });
 
     /// <summary>Writes down how the figures of a material came about.</summary>
     /// <param name="offered">The material.</param>

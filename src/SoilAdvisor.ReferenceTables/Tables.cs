@@ -6,8 +6,11 @@ using SoilAdvisor.Agronomy.Cations;
 using SoilAdvisor.Agronomy.Certification;
 using SoilAdvisor.Agronomy.CoverCrops;
 using SoilAdvisor.Agronomy.Crops;
+using SoilAdvisor.Agronomy.FieldWork;
 using SoilAdvisor.Agronomy.Materials;
+using SoilAdvisor.Agronomy.Materials.Metals;
 using SoilAdvisor.Agronomy.MethodConversions;
+using SoilAdvisor.Agronomy.Quantities;
 using SoilAdvisor.Agronomy.Ratings;
 using SoilAdvisor.Agronomy.Working;
 using SoilAdvisor.ReferenceTables.Acidity;
@@ -58,6 +61,9 @@ public sealed class Tables
         Variability = VariabilityBuilding.Build(folder);
         QuadraticRates = ById(RateEquationBuilding.Quadratics(folder), q => q.Id);
         SidedressTables = [.. RateEquationBuilding.SidedressTables(folder)];
+        MetalRules = ById(MetalRuleBuilding.Build(folder), r => r.Id);
+        SaltLimits = [.. folder.RowsOf(RowKinds.SaltLimits).Select(r => new SaltLimit(r.Needed("extract"), Conductivity.FromDecisiemensPerMetre((double)r.NeededNumber("above")), r.Citation()))];
+        ResamplingIntervals = [.. folder.RowsOf(RowKinds.Resampling).Select(r => new ResamplingInterval(r.Needed("site"), (int)r.NeededNumber("years"), r.Citation()))];
         cropNames = folder.RowsOf(RowKinds.Aliases).Select(row => KeyValuePair.Create(row.Needed("alias"), row.Needed("crop")))
             .Concat(Crops.Keys.Select(id => KeyValuePair.Create(id, id)))
             .ToFrozenDictionary(StringComparer.OrdinalIgnoreCase);
@@ -112,6 +118,15 @@ public sealed class Tables
 
     /// <summary>Tables from a pre-sidedress nitrate test to the nitrogen to sidedress.</summary>
     public IReadOnlyList<SidedressTable> SidedressTables { get; }
+
+    /// <summary>Limits on heavy metals, a rule for each jurisdiction, by id.</summary>
+    public IReadOnlyDictionary<string, MetalRule> MetalRules { get; }
+
+    /// <summary>Conductivities of a material above which its salts can harm, by extract.</summary>
+    public IReadOnlyList<SaltLimit> SaltLimits { get; }
+
+    /// <summary>After how many years a soil is tested again, by site.</summary>
+    public IReadOnlyList<ResamplingInterval> ResamplingIntervals { get; }
 
     /// <summary>Reads and checks the folder.</summary>
     /// <param name="folder">The folder of tables.</param>
@@ -176,6 +191,10 @@ public sealed class Tables
     /// <summary>A conversion between methods by its id.</summary>
     /// <param name="id">Id.</param>
     public Answer<MethodConversion> MethodConversion(string id) => Find(MethodConversions, "method-conversion", id);
+
+    /// <summary>A rule on heavy metals by its id.</summary>
+    /// <param name="id">Id.</param>
+    public Answer<MetalRule> MetalRule(string id) => Find(MetalRules, "metal-rule", id);
 
     private static (TableFolder Folder, IReadOnlyList<TableProblem> Problems) Examine(IReadOnlyList<TableText> texts)
     {

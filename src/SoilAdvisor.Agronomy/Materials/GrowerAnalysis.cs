@@ -1,4 +1,5 @@
 using SoilAdvisor.Agronomy.Acidity.Stones;
+using SoilAdvisor.Agronomy.Materials.Metals;
 
 namespace SoilAdvisor.Agronomy.Materials;
 
@@ -15,4 +16,40 @@ public sealed record GrowerAnalysis(decimal? N, decimal? P2O5, decimal? K2O, dec
 {
     /// <summary>What is said of it as a liming material; null for nothing.</summary>
     public StoneLabel? Stone { get; init; }
+
+    /// <summary>Phosphorus as the element, % P, total; null where it stands as phosphate or not at all. Never both.</summary>
+    public decimal? Phosphorus { get; init; }
+
+    /// <summary>Potassium as the element, % K; null where it stands as potash or not at all. Never both.</summary>
+    public decimal? Potassium { get; init; }
+
+    /// <summary>Calcium, % Ca.</summary>
+    public decimal? Calcium { get; init; }
+
+    /// <summary>Magnesium, % Mg.</summary>
+    public decimal? Magnesium { get; init; }
+
+    /// <summary>Sulfur, % S.</summary>
+    public decimal? Sulfur { get; init; }
+
+    /// <summary>Sodium, % Na.</summary>
+    public decimal? Sodium { get; init; }
+
+    /// <summary>Organic carbon, % C; null where it is not given or follows from the ratio.</summary>
+    public decimal? Carbon { get; init; }
+
+    /// <summary>Carbon to nitrogen ratio; with total nitrogen it gives the carbon.</summary>
+    public decimal? CarbonToNitrogen { get; init; }
+
+    /// <summary>Metals, total, in dry matter whatever the basis of the rest, as laboratories report them.</summary>
+    public IReadOnlyDictionary<Metal, MetalContent> Metals { get; init; } = new Dictionary<Metal, MetalContent>();
+
+    /// <summary>Its salts; null when not tested.</summary>
+    public TestedSalt? Salt { get; init; }
+
+    /// <summary>Laboratory or label that printed it; null when not said.</summary>
+    public string? From { get; init; }
+
+    /// <summary>Day of the test; null when not said.</summary>
+    public DateOnly? Date { get; init; }
 }

@@ -9,8 +9,6 @@ namespace SoilAdvisor.Agronomy.Materials;
 /// </summary>
 public static class MaterialAnalyses
 {
-    private static readonly Citation GivenByTheGrower = new("our-arithmetic", "analysis given with the request", Evidence.Ours);
-
     private static readonly (Nutrient Nutrient, string Property, bool ComesOnlyInSeason)[] TakenWhole =
     [
         (Nutrient.Ca, "calcium", true),
@@ -36,6 +34,30 @@ public static class MaterialAnalyses
         v => (MassShare.FromPercent(v[0]), new Coefficient(v[1])),
         x => MassShare.FromFraction(x.Total.Fraction * x.Available.Value),
         "A product of two published figures; no publication that was read works it as an example.");
+
+    /// <summary>Phosphate of a material from the phosphorus that a laboratory reports.</summary>
+    public static Formula<MassShare, MassShare> OfPhosphorus { get; } = new(
+        "phosphate-content-of-phosphorus",
+        "Phosphate of a material from its phosphorus",
+        "P2O5 = P × (2 × 30.973762 + 5 × 15.999) / (2 × 30.973762)",
+        Citation.AtomicMasses,
+        [new(new Symbol("P", "phosphorus (element) of the material", "%", 0, 43), x => x.Percent)],
+        new(new Symbol("P2O5", "phosphate of the material", "%"), y => y.Percent),
+        v => MassShare.FromPercent(v[0]),
+        x => MassShare.FromFraction(x.Fraction * OxideConversions.PhosphateOfPhosphorus),
+        "An exact ratio of atomic weights; what publications print is rounded.");
+
+    /// <summary>Potash of a material from the potassium that a laboratory reports.</summary>
+    public static Formula<MassShare, MassShare> OfPotassium { get; } = new(
+        "potash-content-of-potassium",
+        "Potash of a material from its potassium",
+        "K2O = K × (2 × 39.0983 + 15.999) / (2 × 39.0983)",
+        Citation.AtomicMasses,
+        [new(new Symbol("K", "potassium (element) of the material", "%", 0, 83), x => x.Percent)],
+        new(new Symbol("K2O", "potash of the material", "%"), y => y.Percent),
+        v => MassShare.FromPercent(v[0]),
+        x => MassShare.FromFraction(x.Fraction * OxideConversions.PotashOfPotassium),
+        "An exact ratio of atomic weights; what publications print is rounded.");
 
     /// <summary>What the material supplies in the season of spreading.</summary>
     /// <param name="material">The material.</param>
@@ -66,7 +88,7 @@ public static class MaterialAnalyses
                 "Give its moisture in percent: weigh a handful, dry it until it loses no more, weigh it again.");
         }
 
-        if (tested?.P2O5 is null && material.ValueOf("total-p2o5") is null && material.Category is "manure" or "processed-manure" or "compost" or "animal-meal" or "plant-meal")
+        if (tested is not { P2O5: not null } and not { Phosphorus: not null } && material.ValueOf("total-p2o5") is null && material.Category is "manure" or "processed-manure" or "compost" or "animal-meal" or "plant-meal")
         {
             return Answer<MaterialAnalysis>.Refused(
                 "material-figure-missing",
@@ -86,8 +108,21 @@ public static class MaterialAnalyses
 
     private static Refusal? Fault(Material material, GrowerAnalysis tested)
     {
-        decimal?[] figures = [tested.N, tested.P2O5, tested.K2O, tested.Moisture];
-        var sum = (tested.N ?? 0) + (tested.P2O5 ?? 0) + (tested.K2O ?? 0);
+        if ((tested.P2O5 is not null && tested.Phosphorus is not null) || (tested.K2O is not null && tested.Potassium is not null))
+        {
+            return new Refusal(
+                "analysis-form-twice",
+                $"The analysis of {material.Name} holds phosphorus or potassium both as the element and as the oxide.",
+                "Keep the form that the report prints: p2o5 or phosphorus, k2o or potassium.");
+        }
+
+        if (tested.CarbonToNitrogen is <= 0)
+        {
+            return new Refusal("analysis-out-of-range", $"The carbon to nitrogen ratio of {material.Name} is not above zero.", "Give the ratio as one number, for example 14 for 14:1.");
+        }
+
+        decimal?[] figures = [tested.N, tested.P2O5, tested.K2O, tested.Phosphorus, tested.Potassium, tested.Calcium, tested.Magnesium, tested.Sulfur, tested.Sodium, tested.Carbon, tested.Moisture];
+        var sum = (tested.N ?? 0) + (tested.P2O5 ?? tested.Phosphorus ?? 0) + (tested.K2O ?? tested.Potassium ?? 0) + (tested.Calcium ?? 0) + (tested.Magnesium ?? 0) + (tested.Sulfur ?? 0) + (tested.Sodium ?? 0) + (tested.Carbon ?? 0);
         return figures.All(f => f is null or (>= 0 and <= 100)) && tested.Moisture is not 100 && sum <= 100
             ? null
             : new Refusal(
@@ -112,6 +147,7 @@ public static class MaterialAnalyses
         private readonly Dictionary<Nutrient, double> high = [];
         private readonly Dictionary<Nutrient, IReadOnlyList<Citation>> sources = [];
         private readonly List<Assumption> assumptions = [];
+        private readonly Citation givenByTheGrower = new("our-arithmetic", Place(tested), Evidence.Ours);
 
         public MaterialAnalysis Fill(decimal? soilPhAfterLiming)
         {
@@ -123,7 +159,8 @@ public static class MaterialAnalyses
             {
                 if (Labelled(nutrient) is { } labelled)
                 {
-                    Put(nutrient, Spread(labelled, new Figure(labelled, labelled, GivenByTheGrower), dry: IsDry), SpreadHigh(labelled, IsDry), GivenByTheGrower);
+                    var dry = nutrient == Nutrient.CalciumCarbonate || tested!.Stone is not null ? IsDry : tested.Dry;
+                    Put(nutrient, Spread(labelled, new Figure(labelled, labelled, givenByTheGrower), dry), SpreadHigh(labelled, dry), givenByTheGrower);
                 }
                 else if (material.ValueOf(property) is { } row && (material.CountedInSeason || !onlyInSeason))
                 {
@@ -143,10 +180,21 @@ public static class MaterialAnalyses
         private decimal? Labelled(Nutrient nutrient) => nutrient switch
         {
             Nutrient.CalciumCarbonate => tested?.Stone?.NeutralisingValue,
-            Nutrient.Ca => tested?.Stone?.Calcium,
-            Nutrient.Mg => tested?.Stone?.Magnesium,
+            Nutrient.Ca => tested?.Calcium ?? tested?.Stone?.Calcium,
+            Nutrient.Mg => tested?.Magnesium ?? tested?.Stone?.Magnesium,
+            Nutrient.S => tested?.Sulfur,
+            Nutrient.Na => tested?.Sodium,
+            Nutrient.C => tested?.Carbon ?? (tested is { N: { } n, CarbonToNitrogen: { } ratio } ? Math.Min(100, n * ratio) : null),
             _ => null,
         };
+
+        // Where a figure of the grower's own stands: the laboratory and the day are its source.
+        private static string Place(GrowerAnalysis? tested)
+        {
+            var by = tested?.From is { Length: > 0 } from ? $" by {from}" : "";
+            var day = tested?.Date is { } date ? $" of {PlainNumber.Date(date)}" : "";
+            return $"analysis{by}{day}{(by.Length + day.Length > 0 ? "," : "")} given with the request";
+        }
 
         private bool IsDry => material.Basis == "dry";
 
@@ -179,7 +227,7 @@ public static class MaterialAnalyses
 
         private void Potash()
         {
-            if (Total("k2o", tested?.K2O, "potash") is { } total)
+            if (Total("k2o", tested?.K2O ?? Oxide(tested?.Potassium, OfPotassium), "potash") is { } total)
             {
                 PutAvailable(Nutrient.K2O, total, "k2o-available-share", "potash");
             }
@@ -188,8 +236,9 @@ public static class MaterialAnalyses
         private void Phosphate(decimal? soilPhAfterLiming)
         {
             var label = material.ValueOf("available-p2o5");
+            // An element is never a label's guarantee: only a laboratory reports it so, and as a total.
             var guaranteed = tested is { Dry: false, P2O5: { } given } && label is not null && material.ValueOf("total-p2o5") is not null && given <= (label.High ?? label.Value);
-            if (Total("total-p2o5", guaranteed ? null : tested?.P2O5, "phosphate") is not { } total)
+            if (Total("total-p2o5", guaranteed ? null : tested?.P2O5 ?? Oxide(tested?.Phosphorus, OfPhosphorus), "phosphate") is not { } total)
             {
                 return;
             }
@@ -210,7 +259,7 @@ public static class MaterialAnalyses
             else if (guaranteed)
             {
                 var share = material.CountedInSeason ? (double)tested!.P2O5!.Value / 100 : 0;
-                Put(Nutrient.AvailableP2O5, share, share, GivenByTheGrower);
+                Put(Nutrient.AvailableP2O5, share, share, givenByTheGrower);
             }
             else
             {
@@ -239,12 +288,16 @@ public static class MaterialAnalyses
             return false;
         }
 
+        private decimal? Oxide(decimal? element, Formula<MassShare, MassShare> conversion) => element is { } percent
+            ? (decimal)conversion.Of(MassShare.FromPercent((double)percent), working, Origin.From(givenByTheGrower)).Percent
+            : null;
+
         private (double Planned, double High, Citation Source)? Total(string property, decimal? given, string words)
         {
             if (given is { } value)
             {
-                var figure = new Figure(value, value, GivenByTheGrower);
-                return (Spread(value, figure, tested!.Dry), SpreadHigh(value, tested.Dry), GivenByTheGrower);
+                var figure = new Figure(value, value, givenByTheGrower);
+                return (Spread(value, figure, tested!.Dry), SpreadHigh(value, tested.Dry), givenByTheGrower);
             }
 
             if (material.ValueOf(property) is { } row)

@@ -1,5 +1,7 @@
 using SoilAdvisor.Agronomy.Certification;
+using SoilAdvisor.Agronomy.FieldWork;
 using SoilAdvisor.Agronomy.Materials;
+using SoilAdvisor.Agronomy.Materials.Prices;
 using SoilAdvisor.Agronomy.Ratings;
 using SoilAdvisor.Agronomy.SoilTests;
 using SoilAdvisor.Agronomy.Working;
@@ -41,4 +43,13 @@ public sealed record FarmPlan(
 {
     /// <summary>Likely mix-ups in the soil tests, each with the id of its test; empty for none. They change no number.</summary>
     public IReadOnlyList<(string SoilTest, Suspicion Suspicion)> Suspicions { get; init; } = [];
+
+    /// <summary>The plan as it is carried out; null where nothing is spread.</summary>
+    public FieldWorkPlan? FieldWork { get; init; }
+
+    /// <summary>What a pound of nutrient costs in each priced material; empty without prices.</summary>
+    public IReadOnlyList<MaterialPrice> MaterialPrices { get; init; } = [];
+
+    /// <summary>What laboratory tests of the materials say beside their nutrients; empty where none were tested.</summary>
+    public IReadOnlyList<MaterialTestFinding> MaterialTests { get; init; } = [];
 }

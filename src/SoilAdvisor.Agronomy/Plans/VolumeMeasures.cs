@@ -21,6 +21,20 @@ public static class VolumeMeasures
     /// <param name="mass">The mass to measure; zero or more.</param>
     public static VolumeMeasure? For(Material material, Mass mass)
     {
+        if (DensityOf(material) is not { } density)
+        {
+            return null;
+        }
+
+        var volume = Volume.FromCubicMeters(mass.Kilograms / density.Density.KilogramsPerCubicMeter);
+        var (value, unit) = Sized(volume, material.ValueOf("bulk-density")!.Unit == "lb/gal");
+        return new VolumeMeasure(value, unit, density.Source);
+    }
+
+    /// <summary>The density that a volume may be measured with; null: weigh it, for the reasons above.</summary>
+    /// <param name="material">The material.</param>
+    public static BulkDensity? DensityOf(Material material)
+    {
         if (material.Category == "micronutrient" || material.Status == OrganicStatus.Prohibited)
         {
             return null;
@@ -36,14 +50,7 @@ public static class VolumeMeasures
 
         var densities = published.Select(v => Of(v).KilogramsPerCubicMeter).ToList();
         // Unit conversion may leave a last bit above the limit.
-        if (densities.Max() > densities.Min() * MostDisagreement * (1 + 1e-9))
-        {
-            return null;
-        }
-
-        var volume = Volume.FromCubicMeters(mass.Kilograms / densities[0]);
-        var (value, unit) = Sized(volume, published[0].Unit == "lb/gal");
-        return new VolumeMeasure(value, unit, published[0].Source);
+        return densities.Max() > densities.Min() * MostDisagreement * (1 + 1e-9) ? null : new BulkDensity(Of(published[0]), published[0].Source);
     }
 
     private static Density Of(MaterialValue row)

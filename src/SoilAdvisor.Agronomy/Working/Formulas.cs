@@ -5,7 +5,10 @@ using SoilAdvisor.Agronomy.Cations;
 using SoilAdvisor.Agronomy.Certainty;
 using SoilAdvisor.Agronomy.CoverCrops;
 using SoilAdvisor.Agronomy.Crops;
+using SoilAdvisor.Agronomy.FieldWork;
 using SoilAdvisor.Agronomy.Materials;
+using SoilAdvisor.Agronomy.Materials.Metals;
+using SoilAdvisor.Agronomy.Materials.Prices;
 using SoilAdvisor.Agronomy.MethodConversions;
 using SoilAdvisor.Agronomy.Plans;
 using SoilAdvisor.Agronomy.Quantities;
@@ -136,14 +139,24 @@ public static class Formulas
         MaterialFormulas.PlantAvailableNitrogenOfTotal,
         MaterialFormulas.DryToAsIs,
         MaterialAnalyses.AvailableOfTotal,
+        MaterialAnalyses.OfPhosphorus,
+        MaterialAnalyses.OfPotassium,
         AreaFormulas.PercentToPoundsPerTon,
         MaterialFormulas.MaterialForNutrient,
         MaterialFormulas.NutrientFromMaterial,
         MaterialFormulas.BoronProduct,
+        PriceFormulas.PerPoundOfNutrient,
+        MetalFormulas.Load,
+        MetalFormulas.LoadPerAcre,
+        MetalFormulas.LargestDressing,
+        MetalFormulas.AllowedByLabel,
         CompostFormulas.MoistureOfMix,
         CompostFormulas.CarbonToNitrogenOfMix,
         AreaFormulas.PerAcreToPer1000SquareFeet,
         AreaFormulas.RatePerBed,
+        StripFormulas.TargetOnStrip,
+        StripFormulas.RateOfStrip,
+        StripFormulas.Correction,
         BedFormulas.BedTopArea,
         BedFormulas.BedAndPathArea,
         BedFormulas.OnBroadcastAcre,

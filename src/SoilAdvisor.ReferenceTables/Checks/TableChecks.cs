@@ -39,6 +39,8 @@ internal static class TableChecks
         new IdResolvesCheck("material-known", RowKinds.Materials, "material", RowKinds.MaterialValues, RowKinds.MaterialCautions),
         new IdResolvesCheck("caution-known", RowKinds.Cautions, "caution", RowKinds.MaterialCautions),
         new IdResolvesCheck("cover-crop-known", RowKinds.CoverCrops, "cover_crop", RowKinds.CoverCropValues),
+        new IdResolvesCheck("metal-rule-known", RowKinds.MetalRules, "rule", RowKinds.MetalLimits),
+        new MetalUnitCheck(),
         new AliasCanonicalCheck(),
         new NeverWithKnownCheck(),
         new GuideKnownCheck(),

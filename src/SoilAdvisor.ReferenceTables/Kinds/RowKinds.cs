@@ -1,3 +1,4 @@
+using SoilAdvisor.Agronomy.Materials.Metals;
 using SoilAdvisor.Agronomy.Quantities;
 using SoilAdvisor.Agronomy.SoilTests;
 using static SoilAdvisor.ReferenceTables.Kinds.ColumnType;
@@ -22,6 +23,16 @@ internal static class RowKinds
     [
         "highest-ph", "no-acidity-from-ph", "saline-saturated-paste", "saline-1-1", "saline-1-2", "low-calcium", "low-magnesium", "magnesium-to-calcium",
     ];
+
+    /// <summary>What a limit on a metal bounds, by its word in the tables.</summary>
+    public static IReadOnlyDictionary<string, MetalLimitKind> MetalLimitKinds { get; } = new Dictionary<string, MetalLimitKind>(StringComparer.Ordinal)
+    {
+        ["ceiling"] = MetalLimitKind.Ceiling,
+        ["no-load-counted"] = MetalLimitKind.NoLoadCounted,
+        ["cumulative"] = MetalLimitKind.Cumulative,
+        ["annual"] = MetalLimitKind.Annual,
+        ["for-each-percent-phosphate"] = MetalLimitKind.ForEachPercentPhosphate,
+    };
 
     public static RowKind Ratings { get; } = Of("ratings", "guides/*", "ratings", Presence.Required,
         Text("analyte"), OptionalWord("extractant", Words.Extractants.Ids), Word("detection", DetectionWords),
@@ -152,13 +163,26 @@ internal static class RowKinds
         Key("crop"), Flag("manured"), Number("nitrate_from"), OptionalNumber("nitrate_to"), Word("unit", ["mg/kg"]),
         Number("depth_from"), Number("depth_to"), Number("rate"), Word("rate_unit", ["lb/acre"]), OptionalText("how"));
 
+    public static RowKind MetalRules { get; } = Of("metal-rules", "metals", "metal-rules", Presence.Optional,
+        Key("id"), Text("title"), Text("region"), Word("covers", ["compost-and-manure", "fertiliser"]));
+
+    public static RowKind MetalLimits { get; } = Of("metal-limits", "metals", "metal-limits", Presence.Optional,
+        Key("rule"), Word("metal", Enum.GetNames<Metal>()), Word("kind", MetalLimitKinds.Keys), Number("value"), Word("unit", ["mg/kg", "kg/ha", "lb/acre"]),
+        new KindColumn("years", Integer, true, null), OptionalNumber("least_percent"));
+
+    public static RowKind Resampling { get; } = Of("resampling", "field-work", "resampling", Presence.Optional,
+        Word("site", ["field", "high-tunnel"]), new KindColumn("years", Integer, false, null));
+
+    public static RowKind SaltLimits { get; } = Of("salt-limits", "salts", "salt-limits", Presence.Optional,
+        Word("extract", ["saturated-paste", "1:2", "1:5"]), Number("above"), Word("unit", ["dS/m"]));
+
     /// <summary>All of them.</summary>
     public static IReadOnlyList<RowKind> All { get; } =
     [
         Ratings, Indices, Ceilings, Rates, Splits, RateParameters, Credits, Crops, CropValues, Aliases, Removals, TargetPhs, Materials, MaterialValues, Cautions,
         MaterialCautions, CoverCrops, CoverCropValues, LimeCells, LimeEquations, LimeParameters, OrganicRules, Variability, QuadraticRates, SidedressRates,
         CationWeights, CationBuffers, CationLimits, ReferenceSaturations, RatioTrials, MethodConversions,
-        LimingFigures, Sieves, LimeIndexes, LimeDoseLimits, MagnesiumCutOffs, SulfurTable, SulfurRules,
+        MetalRules, MetalLimits, SaltLimits, Resampling, LimingFigures, Sieves, LimeIndexes, LimeDoseLimits, MagnesiumCutOffs, SulfurTable, SulfurRules,
     ];
 
     /// <summary>Categories of materials; <c>never_with</c> may name one of them or a material.</summary>
