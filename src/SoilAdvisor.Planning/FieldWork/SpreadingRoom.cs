@@ -19,16 +19,11 @@ internal sealed class SpreadingRoom
     public (MassPerArea Least, MassPerArea Most, string HeldBy) Of(int index)
     {
         var variable = model.Variables[index];
-        var (least, most, heldBy) = (default(MassPerArea), variable.Most, "its largest single rate");
-        foreach (var cap in variable.Offered.Caps)
-        {
-            Hold(cap.Most, cap.Reason);
-        }
-
+        var (least, most, heldBy) = (default(MassPerArea), variable.Most, variable.Cap?.Reason ?? "its largest single rate");
         foreach (var shared in model.SharedLimits.Where(s => s.Counts(variable)))
         {
             var others = Enumerable.Range(0, rates.Length).Where(i => i != index && shared.Counts(model.Variables[i])).Select(i => rates[i]).Aggregate(default(MassPerArea), (a, b) => a + b);
-            Hold(shared.Most - others, "its largest single rate, over plantings of the same day");
+            Hold(shared.Most - others, variable.Cap?.Reason ?? "its largest single rate, over the plantings of one day");
         }
 
         foreach (var requirement in model.Requirements.Where(r => r.Ceiling is not null && r.Counts(variable.PlantingIndex)))
