@@ -9,6 +9,7 @@ using SoilAdvisor.Api.Formulas;
 using SoilAdvisor.Api.Http;
 using SoilAdvisor.Api.LabFiles;
 using SoilAdvisor.Api.Lime;
+using SoilAdvisor.Api.Mistakes;
 using SoilAdvisor.Api.Plans;
 using SoilAdvisor.Api.Ratings;
 using SoilAdvisor.Api.Sampling;
@@ -44,6 +45,7 @@ public static class Host
         app.MapChecks();
         app.MapSampling();
         app.MapFormulas();
+        app.MapMistakes();
         app.MapCatalogues();
         app.MapContract();
 

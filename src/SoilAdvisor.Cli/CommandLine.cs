@@ -12,7 +12,7 @@ namespace SoilAdvisor.Cli;
 /// <summary>The verbs and what happens when one of them cannot go on.</summary>
 internal static class CommandLine
 {
-    private static readonly string[] VerbNames = ["plan", "rate", "lime", "cover", "sample", "show", "work", "check"];
+    private static readonly string[] VerbNames = ["plan", "rate", "lime", "cover", "sample", "show", "work", "mistake", "check"];
 
     /// <summary>Runs the command.</summary>
     /// <param name="arguments">As typed.</param>
@@ -103,13 +103,19 @@ internal static class CommandLine
                 .WithExample("sample", "--analyte", "P", "--precision", "20", "--confidence", "90")
                 .WithExample("sample", "--before", "docs/demo/lab-2024.csv", "--after", "docs/demo/lab.csv");
             verbs.AddCommand<ShowVerb>("show")
-                .WithDescription("List what is known: guides, crops, materials, cover crops, lime methods, rules, sources, formulas.")
+                .WithDescription("List what is known: guides, crops, materials, cover crops, lime methods, rules, sources, formulas, common mistakes.")
                 .WithExample("show", "guides")
                 .WithExample("show", "materials", "feather-meal");
             verbs.AddCommand<WorkVerb>("work")
                 .WithDescription("Work one formula with numbers of your own.")
                 .WithExample("show", "formulas")
-                .WithExample("work", "acidity-mehlich", "--with", "k=4", "--with", "S=6.6", "--with", "BpH=6.2");
+                .WithExample("work", "acidity-mehlich", "--with", "k=4", "--with", "S=6.6", "--with", "BpH=6.2")
+                .WithExample("work", "cover-crop-plant-available-nitrogen", "--with", "n=3.5", "--vary", "n=1.5..4", "--steps", "6")
+                .WithExample("work", "moisture-by-drying", "--with", "W=10", "--with", "D=2.3", "--hide-answers");
+            verbs.AddCommand<MistakeVerb>("mistake")
+                .WithDescription("Work a common mistake beside the right way, and see the size of the error.")
+                .WithExample("show", "mistakes")
+                .WithExample("mistake", "element-for-oxide", "--with", "P=20");
             verbs.AddCommand<CheckVerb>("check")
                 .WithDescription("Check a folder of reference tables and print every fault with file and line.")
                 .WithExample("check")

@@ -10,6 +10,9 @@ namespace SoilAdvisor.Reports;
 /// </summary>
 public static class WorkingText
 {
+    // Room for a hand.
+    private const string Blank = "____________";
+
     private const int InputDigits = 10;
     private const int ResultDigits = 7;
 
@@ -37,7 +40,11 @@ public static class WorkingText
     // Equation, numbers put in, result: the second row falls away where nothing can be put in.
     private static IEnumerable<string> Board(WorkingLine line)
     {
-        yield return line.Shown;
+        if (line.Shown.Length > 0)
+        {
+            yield return line.Shown;
+        }
+
         var split = line.Shown.IndexOf(" = ", StringComparison.Ordinal);
         if (line.Result is { } result)
         {
@@ -48,9 +55,11 @@ public static class WorkingText
 
             yield return $"{line.ResultSymbol} = {WithUnit(Figure.Calculator(result, ResultDigits), line.ResultUnit)}";
         }
-        else if (line.ResultText is { } words)
+        else
         {
-            yield return $"→ {words}";
+            yield return line.IsLookUp
+                ? $"→ {line.ResultText ?? Blank}"
+                : $"{line.ResultSymbol} = {WithUnit(Blank, line.ResultUnit)}";
         }
     }
 
@@ -90,7 +99,7 @@ public static class WorkingText
     {
         var amount = input.Value is { } value
             ? WithUnit(Figure.Calculator(value, InputDigits), input.Unit)
-            : WithUnit(input.Text ?? "", input.Unit);
+            : WithUnit(input.Text ?? Blank, input.Unit);
         return $"{input.Symbol} = {amount}: {input.Name}, {From(input.From, mark)}";
     }
 

@@ -3,7 +3,7 @@ using System.Globalization;
 namespace SoilAdvisor.Reports.Tests;
 
 /// <summary>
-/// Types a printed line of numbers into a calculator: + − × / ² √ ln log10 exp max min, brackets, "rounded up", and the two forms in which an equation names a
+/// Types a printed line of numbers into a calculator: + − × / ² √ ln log10 exp max min, brackets, "[a ≤ b ≤ c]", "rounded up", and the two forms in which an equation names a
 /// case ("x where a &gt; b; otherwise y", "x below a; y from a on"). Knows nothing of the formulas, only what is printed.
 /// </summary>
 internal sealed class PocketCalculator
@@ -88,9 +88,22 @@ internal sealed class PocketCalculator
             : Takes("exp") ? Math.Exp(Bracket()[0])
             : Takes("max") ? Bracket().Max()
             : Takes("min") ? Bracket().Min()
+            : Takes("[") ? Holds()
             : text[at] == '(' ? Bracket()[0]
             : Number();
         return Takes("²") ? value * value : value;
+    }
+
+    // "[a ≤ b ≤ c]" counts 1 where it holds and 0 where it does not.
+    private double Holds()
+    {
+        var low = Sum();
+        Expect("≤");
+        var value = Sum();
+        Expect("≤");
+        var high = Sum();
+        Expect("]");
+        return low <= value && value <= high ? 1 : 0;
     }
 
     private List<double> Bracket()

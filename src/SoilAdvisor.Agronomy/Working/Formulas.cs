@@ -3,9 +3,12 @@ using SoilAdvisor.Agronomy.Acidity.Stones;
 using SoilAdvisor.Agronomy.Acidity.Sulfur;
 using SoilAdvisor.Agronomy.Cations;
 using SoilAdvisor.Agronomy.Certainty;
+using SoilAdvisor.Agronomy.Certification;
+using SoilAdvisor.Agronomy.Composting;
 using SoilAdvisor.Agronomy.CoverCrops;
 using SoilAdvisor.Agronomy.Crops;
 using SoilAdvisor.Agronomy.FieldWork;
+using SoilAdvisor.Agronomy.ManureRates;
 using SoilAdvisor.Agronomy.Materials;
 using SoilAdvisor.Agronomy.Materials.Metals;
 using SoilAdvisor.Agronomy.Materials.Prices;
@@ -152,6 +155,17 @@ public static class Formulas
         MetalFormulas.AllowedByLabel,
         CompostFormulas.MoistureOfMix,
         CompostFormulas.CarbonToNitrogenOfMix,
+        CompostFormulas.SecondForMoisture,
+        CompostFormulas.SecondForCarbonToNitrogen,
+        CompostFormulas.CarbonOfRatio,
+        CompostFormulas.MoistureByDrying,
+        TemperatureLogFormulas.DaysInHeat,
+        IntervalFormulas.DaysToHarvest,
+        ManureRateFormulas.ByNitrogen,
+        ManureRateFormulas.ByPhosphate,
+        ManureRateFormulas.PhosphateOver,
+        ManureRateFormulas.NitrogenShort,
+        AvailableNitrogenFormulas.MaterialForNitrogen,
         AreaFormulas.PerAcreToPer1000SquareFeet,
         AreaFormulas.RatePerBed,
         StripFormulas.TargetOnStrip,

@@ -25,6 +25,12 @@ public interface IFormula
     string? WhyUnchecked { get; }
 
     /// <summary>
+    /// Fewest and most members where the equation sums over a series whose symbols carry the member's number (Q1, Q2, …); then
+    /// <see cref="Shown"/> and <see cref="Inputs"/> are those of the fewest. Null for every other formula.
+    /// </summary>
+    (int Least, int Most)? Series => null;
+
+    /// <summary>
     /// Evaluates it on numbers in the stated units. Refuses a missing or unknown symbol, a number that is not finite, and a number
     /// outside the published range, all named.
     /// </summary>

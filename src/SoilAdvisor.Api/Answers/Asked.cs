@@ -2,10 +2,10 @@ using SoilAdvisor.Api.Http;
 
 namespace SoilAdvisor.Api.Answers;
 
-/// <summary>What the query asks: working=true, strict=true, units=us or metric.</summary>
-internal sealed record Asked(bool Working, bool Strict, bool Metric)
+/// <summary>What the query asks: working=true, strict=true, units=us or metric, answers=hidden.</summary>
+internal sealed record Asked(bool Working, bool Strict, bool Metric, bool AnswersHidden)
 {
-    public static readonly string[] Names = ["working", "strict", "units"];
+    public static readonly string[] Names = ["working", "strict", "units", "answers"];
 
     /// <summary>Reads the query; every fault at once.</summary>
     public static (Asked Asked, IReadOnlyList<Fault> Faults) Read(IQueryCollection query)
@@ -16,7 +16,8 @@ internal sealed record Asked(bool Working, bool Strict, bool Metric)
             faults.Add(new Fault(Rules.Clip(name), "unknown-option", $"\"{Rules.Clip(name)}\" is not an option of this address.", $"Options: {string.Join(", ", Names)}."));
         }
 
-        return (new Asked(Read(query, "working", "true", "false", faults), Read(query, "strict", "true", "false", faults), Read(query, "units", "metric", "us", faults)), faults);
+        var hidden = Read(query, "answers", "hidden", "shown", faults);
+        return (new Asked(Read(query, "working", "true", "false", faults) || hidden, Read(query, "strict", "true", "false", faults), Read(query, "units", "metric", "us", faults), hidden), faults);
     }
 
     private static bool Read(IQueryCollection query, string name, string yes, string no, List<Fault> faults)

@@ -7,6 +7,7 @@ namespace SoilAdvisor.Api.Answers;
 internal sealed class Calculation(Tables tables, Asked asked, FaultList faults, DateOnly today, CancellationToken cancel)
 {
     private readonly List<Assumption> assumptions = [];
+    private readonly List<(string, IReadOnlyList<WorkingLine>)> sheets = [];
 
     public Tables Tables { get; } = tables;
 
@@ -24,8 +25,26 @@ internal sealed class Calculation(Tables tables, Asked asked, FaultList faults, 
 
     public Units Units => new(Asked.Metric);
 
+    /// <summary>Every sheet of this calculation with what it is about, in the order of the work.</summary>
+    public IReadOnlyList<(string About, IReadOnlyList<WorkingLine> Lines)> Sheets => sheets;
+
     /// <summary>A sheet for the working when it was asked for; null otherwise.</summary>
-    public WorkingSheet? NewSheet() => Asked.Working ? new WorkingSheet() : null;
+    public WorkingSheet? NewSheet()
+    {
+        if (!Asked.Working)
+        {
+            return null;
+        }
+
+        var sheet = new WorkingSheet();
+        Keep("", sheet.Lines);
+        return sheet;
+    }
+
+    /// <summary>Keeps lines for a work sheet.</summary>
+    /// <param name="about">What they are about, for example "Bed B1"; empty for the calculation as a whole.</param>
+    /// <param name="lines">The lines; they may still grow.</param>
+    public void Keep(string about, IReadOnlyList<WorkingLine> lines) => sheets.Add((about, lines));
 
     public CitedAs Cite(Citation citation) => Bibliography.Cite(citation);
 

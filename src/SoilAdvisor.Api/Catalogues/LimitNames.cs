@@ -20,6 +20,7 @@ internal static class LimitNames
         new("sampled-beds", "Beds compared for composite samples", Limits.SampledBeds, ""),
         new("id-letters", "Letters of an id of yours", Limits.IdLetters, ""),
         new("text-letters", "Letters of any other text", Limits.TextLetters, ""),
+        new("variations", "Numbers that a formula is worked for when one symbol is varied", Limits.Variations, ""),
         new("depth", "Levels of nesting in JSON", Limits.Depth, ""),
     ];
 

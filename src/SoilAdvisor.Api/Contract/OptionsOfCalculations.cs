@@ -4,7 +4,7 @@ using Swashbuckle.AspNetCore.SwaggerGen;
 
 namespace SoilAdvisor.Api.Contract;
 
-/// <summary>Describes ?working, ?strict and ?units on every calculation.</summary>
+/// <summary>Describes ?working, ?strict, ?units and ?answers on every calculation.</summary>
 internal sealed class OptionsOfCalculations : IOperationFilter
 {
     public void Apply(OpenApiOperation operation, OperationFilterContext context)
@@ -17,6 +17,7 @@ internal sealed class OptionsOfCalculations : IOperationFilter
         operation.Parameters ??= [];
         operation.Parameters.Add(Option("working", "true adds the arithmetic line by line", "false", "true"));
         operation.Parameters.Add(Option("strict", "true turns any refusal into 422", "false", "true"));
+        operation.Parameters.Add(Option("answers", "hidden gives a work sheet in place of the answer: the steps with blanks, as JSON, text/html or text/markdown", "shown", "hidden"));
         operation.Parameters.Add(Option("units", "us gives lb/acre, lb and sq ft; metric gives kg/ha, kg and m2", "us", "metric"));
     }
 

@@ -7,6 +7,7 @@ namespace SoilAdvisor.Api.Formulas;
 internal sealed record FormulaAnswer(
     string Formula,
     FormulaResultAnswer Result,
+    IReadOnlyList<VariedAnswer>? Varied,
     IReadOnlyList<WorkingLineAnswer> Working,
     IReadOnlyList<AssumptionAnswer> Assumptions,
     IReadOnlyList<SourceAnswer> Sources,

@@ -8,9 +8,6 @@ namespace SoilAdvisor.Api.Formulas;
 /// <summary>The formulas as a list, and each to be evaluated with one number varied by a teacher.</summary>
 internal static class FormulaEndpoints
 {
-    // What a decimal holds with room for its rounding.
-    private const double LargestShown = 1e27;
-
     public static void MapFormulas(this IEndpointRouteBuilder routes)
     {
         routes.MapCatalogue("formulas", "formula", _ => Agronomy.Working.Formulas.All, _ => Find, (formula, _, bibliography) => FormulaEntry.Of(formula, bibliography));
@@ -29,40 +26,30 @@ internal static class FormulaEndpoints
     private static FormulaAnswer? Calculate(IFormula formula, FormulaRequest request, Calculation calculation)
     {
         var faults = calculation.Faults;
-        var numbers = new Dictionary<string, double>(StringComparer.Ordinal);
-        foreach (var (symbol, written) in request.Inputs ?? new Dictionary<string, WrittenNumber>())
-        {
-            var pointer = PointerPath.Down("/inputs", symbol);
-            var judged = new NumberValidator(symbol.Length > Limits.IdLetters ? "The input" : symbol).Validate(new NumberValidator.Number(written));
-            foreach (var failure in judged.Errors)
-            {
-                faults.Add(pointer, failure.ErrorCode, failure.ErrorMessage, (string)failure.CustomState);
-            }
-
-            numbers[symbol] = (double)(written.Number ?? 0);
-        }
-
+        var numbers = FormulaInputs.Read(request.Inputs, faults);
         if (faults.Count > 0)
         {
             return null;
         }
 
         var sheet = new WorkingSheet();
+        calculation.Keep("", sheet.Lines);
         if (!formula.Calculate(numbers, sheet).TryGet(out var result, out var reason))
         {
             faults.Add("/inputs", reason);
             return null;
         }
 
-        if (Math.Abs(result) > LargestShown)
+        if (FormulaInputs.TooLarge(formula, result) is { } tooLarge)
         {
-            faults.Add("/inputs", "formula-no-result", $"{formula.Shown} gives a number that is too large to be written out.", "Give numbers of a field's size.");
+            faults.Add("/inputs", tooLarge);
             return null;
         }
 
         return new FormulaAnswer(
             formula.Id,
             new FormulaResultAnswer(formula.Result.Name, Units.Rounded(result, 10), formula.Result.Unit, calculation.Cite(formula.Source)),
+            request.Vary is { } variation ? Variation.Of(formula, numbers, variation) : null,
             WorkingWriter.Write(sheet.Lines, calculation.Bibliography)!,
             calculation.Assumptions(),
             calculation.Bibliography.List(),

@@ -6,4 +6,7 @@ namespace SoilAdvisor.Api.Formulas;
 internal sealed record FormulaRequest
 {
     public IReadOnlyDictionary<string, WrittenNumber>? Inputs { get; init; }
+
+    /// <summary>A symbol to vary while all others stay; null for none.</summary>
+    public WrittenVariation? Vary { get; init; }
 }

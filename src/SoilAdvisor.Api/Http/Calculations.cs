@@ -1,5 +1,6 @@
 using FluentValidation;
 using SoilAdvisor.Api.Answers;
+using SoilAdvisor.Api.Working;
 using SoilAdvisor.ReferenceTables;
 
 namespace SoilAdvisor.Api.Http;
@@ -73,7 +74,7 @@ internal static class Calculations
         var answer = calculate(request, calculation);
         return answer is null || (asked.Strict && faults.Count > 0)
             ? Problem.Of(StatusCodes.Status422UnprocessableEntity, faults.All).ToResult()
-            : write(answer, calculation);
+            : asked.AnswersHidden ? WorkSheets.Write(context.Request, calculation) : write(answer, calculation);
     }
 
     private static FaultList Judge<T>(T request, IValidator<T>? validator)

@@ -39,6 +39,9 @@ internal sealed record Limits
     /// <summary>Beds compared for composites; every pair is looked at.</summary>
     public const int SampledBeds = 60;
 
+    /// <summary>Numbers that a formula is worked for when one symbol is varied.</summary>
+    public const int Variations = 50;
+
     /// <summary>Levels of nesting in a JSON body.</summary>
     public const int Depth = 16;
 

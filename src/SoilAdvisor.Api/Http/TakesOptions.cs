@@ -1,4 +1,4 @@
 namespace SoilAdvisor.Api.Http;
 
-/// <summary>Marks an endpoint that takes ?working, ?strict and ?units, for the OpenAPI document.</summary>
+/// <summary>Marks an endpoint that takes ?working, ?strict, ?units and ?answers, for the OpenAPI document.</summary>
 internal sealed class TakesOptions;

@@ -7,10 +7,12 @@ using SoilAdvisor.Api.CoverCrops;
 using SoilAdvisor.Api.Formulas;
 using SoilAdvisor.Api.LabFiles;
 using SoilAdvisor.Api.Lime;
+using SoilAdvisor.Api.Mistakes;
 using SoilAdvisor.Api.Plans;
 using SoilAdvisor.Api.Ratings;
 using SoilAdvisor.Api.Sampling;
 using SoilAdvisor.Api.SoilTests;
+using SoilAdvisor.Api.Working;
 
 namespace SoilAdvisor.Api.Http;
 
@@ -33,6 +35,11 @@ namespace SoilAdvisor.Api.Http;
 [JsonSerializable(typeof(SamplingAnswer))]
 [JsonSerializable(typeof(FormulaRequest))]
 [JsonSerializable(typeof(FormulaAnswer))]
+[JsonSerializable(typeof(WorkSheetAnswer))]
+[JsonSerializable(typeof(MistakeRequest))]
+[JsonSerializable(typeof(MistakeAnswer))]
+[JsonSerializable(typeof(CatalogueAnswer<MistakeEntry>))]
+[JsonSerializable(typeof(EntryAnswer<MistakeEntry>))]
 [JsonSerializable(typeof(CatalogueAnswer<FormulaEntry>))]
 [JsonSerializable(typeof(EntryAnswer<FormulaEntry>))]
 [JsonSerializable(typeof(PlanRequest))]

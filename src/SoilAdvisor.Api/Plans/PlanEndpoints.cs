@@ -47,6 +47,11 @@ internal static class PlanEndpoints
             return null;
         }
 
+        foreach (var bed in plan.Beds)
+        {
+            calculation.Keep($"Bed {bed.Bed.Id}", bed.Working);
+        }
+
         return new Planned(request, plan, PlanWriter.Write(plan, request, read, calculation));
     }
 

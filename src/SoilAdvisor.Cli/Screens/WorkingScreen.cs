@@ -7,16 +7,23 @@ namespace SoilAdvisor.Cli.Screens;
 /// <summary>The arithmetic, as a teacher writes it on a board: the formula, what goes in and where it comes from, what comes out.</summary>
 internal static class WorkingScreen
 {
+    // Room for a hand.
+    private const string Blank = "____________";
+
     public static void Draw(Paper paper, IEnumerable<JsonElement> lines)
     {
         foreach (var line in lines)
         {
             paper.Blank();
             paper.Paragraph($"Line {line.Text("id")}: {line.Text("title")}{(line.Text("section") is { } section ? $" ({section})" : "")}");
-            paper.Indented(line.Text("shown") ?? "", 4);
+            if (line.Text("shown") is { Length: > 0 } shown)
+            {
+                paper.Indented(shown, 4);
+            }
+
             paper.Put(Inputs(paper, line));
             var result = line.At("result");
-            paper.Indented($"{result.Text("symbol")} = {result.Text("value") ?? result.Text("text")} {result.Text("unit")}".Trim(), 4, strong: true);
+            paper.Indented($"{result.Text("symbol")} = {result.Text("value") ?? result.Text("text") ?? Blank} {result.Text("unit")}".Trim(), 4, strong: true);
             paper.Indented($"[{paper.Cited(line)}]", 4);
         }
     }
@@ -31,7 +38,7 @@ internal static class WorkingScreen
         {
             inputs.AddRow(
                 new Text(input.Text("symbol") ?? ""),
-                new Text(Wrapped.Visible($"= {input.Text("value") ?? input.Text("text")} {input.Text("unit")}".TrimEnd())),
+                new Text(Wrapped.Visible($"= {input.Text("value") ?? input.Text("text") ?? Blank} {input.Text("unit")}".TrimEnd())),
                 new Text(Wrapped.Visible($"{input.Text("name")}, {Origin(paper, input)}")));
         }
 

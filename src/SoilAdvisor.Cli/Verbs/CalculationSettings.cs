@@ -11,6 +11,10 @@ internal class CalculationSettings : ServiceSettings
     [Description("Show the arithmetic step by step, with enough digits to follow it with a pocket calculator.")]
     public bool Working { get; init; }
 
+    [CommandOption("--hide-answers")]
+    [Description("A work sheet in place of the result: the arithmetic step by step, with blanks to fill in. --working shows the key.")]
+    public bool HideAnswers { get; init; }
+
     [CommandOption("--units <UNITS>")]
     [Description("us (default) or metric: units of the result.")]
     public string Units { get; init; } = "us";
@@ -28,7 +32,7 @@ internal class CalculationSettings : ServiceSettings
     public string? Region { get; init; }
 
     /// <summary>The options that the service takes in the query.</summary>
-    internal string Query => $"?units={Units}{(Working ? "&working=true" : "")}{(Strict ? "&strict=true" : "")}";
+    internal string Query => $"?units={Units}{(Working ? "&working=true" : "")}{(Strict ? "&strict=true" : "")}{(HideAnswers ? "&answers=hidden" : "")}";
 
     /// <inheritdoc />
     public override ValidationResult Validate() => Units is "us" or "metric"

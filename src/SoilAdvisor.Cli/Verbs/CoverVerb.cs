@@ -39,6 +39,11 @@ internal sealed class CoverVerb(Screen screen) : ServiceVerb<CoverSettings, Json
     /// <inheritdoc />
     protected override async Task<int> Ask(CoverSettings settings, JsonObject input, Errand errand, Connection connection, CancellationToken stop)
     {
+        if (settings.HideAnswers)
+        {
+            return await WorkSheet.Ask($"v1/cover-crops{settings.Query}", input, settings, errand, connection, stop);
+        }
+
         var reply = await Errand.Post(connection, $"v1/cover-crops{settings.Query}", input, "application/json", stop);
         if (!reply.IsDone)
         {

@@ -58,5 +58,5 @@ internal sealed class PlanSettings : CalculationSettings
     [Description("Longest time for the search, 1 to 30. Without it, 10.")]
     public string? Seconds { get; init; }
 
-    internal override IReadOnlyList<string> Formats => ["table", "markdown", "html", "csv", "json"];
+    internal override IReadOnlyList<string> Formats => HideAnswers ? ["table", "markdown", "html", "json"] : ["table", "markdown", "html", "csv", "json"];
 }

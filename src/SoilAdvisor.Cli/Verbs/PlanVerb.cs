@@ -28,6 +28,11 @@ internal sealed class PlanVerb(Screen screen) : ServiceVerb<PlanSettings, PlanFi
         }
 
         Overlay(request, settings, files, errand.Places);
+        if (settings.HideAnswers)
+        {
+            return await WorkSheet.Ask($"v1/plans{settings.Query}", request, settings, errand, connection, stop);
+        }
+
         return await Plan(request, settings, errand, connection, stop);
     }
 
@@ -47,7 +52,7 @@ internal sealed class PlanVerb(Screen screen) : ServiceVerb<PlanSettings, PlanFi
             return PlanEnd.Say(plan, errand);
         }
 
-        var report = settings.ChosenFormat == "json" ? reply : await Ask(MediaTypes[settings.ChosenFormat]);
+        var report = settings.ChosenFormat == "json" ? reply : await Ask(settings.MediaType);
         if (!report.IsDone)
         {
             return errand.Refused(report, settings.Strict);
@@ -60,13 +65,6 @@ internal sealed class PlanVerb(Screen screen) : ServiceVerb<PlanSettings, PlanFi
             "Working out the beds",
             () => Errand.Post(connection, $"v1/plans{settings.Query}", request, mediaType, stop));
     }
-
-    private static readonly Dictionary<string, string> MediaTypes = new(StringComparer.Ordinal)
-    {
-        ["markdown"] = "text/markdown",
-        ["html"] = "text/html",
-        ["csv"] = "text/csv",
-    };
 
     /// <summary>What is typed on the command line goes before what stands in a request file.</summary>
     private static void Overlay(JsonObject request, PlanSettings settings, PlanFiles files, Places places)

@@ -63,7 +63,15 @@ internal static class Samples
                     foreach (var (sample, reply) in answers)
                     {
                         errand.Places.Note("/soilTest", Place(file, sample));
-                        draw(paper, sample, reply.Json());
+                        if (settings.HideAnswers)
+                        {
+                            paper.Heading($"Sample {sample}");
+                            WorkSheetScreen.Draw(paper, reply.Json());
+                        }
+                        else
+                        {
+                            draw(paper, sample, reply.Json());
+                        }
                     }
 
                     paper.Foot([.. answers.Select(a => a.Reply.Json())]);

@@ -36,6 +36,15 @@ internal class ServiceSettings : CommandSettings
         _ => "table",
     };
 
+    /// <summary>The format as the service knows it; the screen draws from JSON.</summary>
+    internal string MediaType => ChosenFormat switch
+    {
+        "markdown" => "text/markdown",
+        "html" => "text/html",
+        "csv" => "text/csv",
+        _ => "application/json",
+    };
+
     /// <summary>Address of the named service; null when none is named.</summary>
     internal Uri? ServerAddress => Server is null ? null : new Uri(Server.EndsWith('/') ? Server : Server + "/");
 

@@ -8,10 +8,10 @@ namespace SoilAdvisor.Cli.Verbs;
 internal sealed class ShowSettings : ServiceSettings
 {
     /// <summary>The catalogues of the service.</summary>
-    internal static readonly IReadOnlyList<string> Catalogues = ["guides", "crops", "materials", "cover-crops", "lime-methods", "method-conversions", "rules", "sources", "formulas", "limits"];
+    internal static readonly IReadOnlyList<string> Catalogues = ["guides", "crops", "materials", "cover-crops", "lime-methods", "method-conversions", "rules", "sources", "formulas", "mistakes", "limits"];
 
     [CommandArgument(0, "<CATALOGUE>")]
-    [Description("guides, crops, materials, cover-crops, lime-methods, method-conversions, rules, sources, formulas or limits.")]
+    [Description("guides, crops, materials, cover-crops, lime-methods, method-conversions, rules, sources, formulas, mistakes or limits.")]
     public string Catalogue { get; init; } = "";
 
     [CommandArgument(1, "[ID]")]
