@@ -20,7 +20,7 @@ public sealed partial class CodeCatalogueTests
     [
         .. new[] { Words.Analytes.Word, Words.Extractants.Word, Words.Detections.Word, Words.Bases.Word, Words.Units.Word, Words.SoilGroups.Word, Words.Timings.Word }
             .Concat(Enum.GetValues<Analyte>().Select(a => Words.ProceduresOf(a)?.Word).OfType<string>().Distinct())
-            .Concat(["crop", "material", "cover-crop", "guide", "lime-method", "method-conversion", "rule", "source", "limit"])
+            .Concat(["crop", "material", "cover-crop", "guide", "lime-method", "method-conversion", "rule", "source", "limit", "mistake"])
             .Select(w => "unknown-" + w.Replace(' ', '-').ToLowerInvariant()),
     ];
 
@@ -36,12 +36,14 @@ public sealed partial class CodeCatalogueTests
     public void Each_code_is_documented()
     {
         var formulas = SoilAdvisor.Agronomy.Working.Formulas.All.Select(f => f.Id);
+        var mistakes = SoilAdvisor.Agronomy.Mistakes.CommonMistakes.All.SelectMany(m => new[] { m.Id, m.Mistaken.Id });
         var sources = Tables.Load(Tables.FindFolder(AppContext.BaseDirectory)).Sources.Keys;
         var limits = new[] { "body", "beds", "readings", "materials", "depth", "request-time", "soil-tests", "entries-per-bed", "sampled-beds", "id-letters", "text-letters" };
         var found = Pairs().Matches(Sources).Concat(Rules().Matches(Sources)).Concat(WordRefusals().Matches(Sources)).Select(m => m.Groups["code"].Value)
             .Concat(FromWords)
             .Distinct()
             .Except(formulas)
+            .Except(mistakes)
             .Except(sources)
             .Except(limits);
         var missing = found.Except(Documented()).Order(StringComparer.Ordinal).ToList();
