@@ -1,6 +1,7 @@
 using System.Runtime.CompilerServices;
 using SoilAdvisor.Agronomy.Materials;
 using SoilAdvisor.Agronomy.Materials.Metals;
+using SoilAdvisor.Agronomy.NitrogenSupply;
 using SoilAdvisor.Agronomy.Working;
 using SoilAdvisor.ReferenceTables;
 
@@ -36,7 +37,7 @@ internal sealed class Offers
             }
             else if (!IsProhibited(offer.Material))
             {
-                AddTested(offer, request.MetalRule, tables);
+                AddTested(WithFactors(offer, request, tables), request.MetalRule, tables);
             }
         }
 
@@ -130,6 +131,10 @@ internal sealed class Offers
             refused.Add($"{offer.Material.Name} is not used. {reason.Message} {reason.Suggestion}");
         }
     }
+
+    // What is still to be spread is taken to be worked in within a day, which the analysis says.
+    private static MaterialOffer WithFactors(MaterialOffer offer, FarmRequest request, Tables tables) =>
+        offer with { Tested = TestedForms.WithFactors(offer.Tested, offer.Material, tables.Nitrogen, request.Region, SpreadingWay.Incorporated, 1) };
 
     private static Answer<OfferedMaterial> Make(MaterialOffer offer, decimal? ph, bool listed) =>
         MaterialAnalyses.For(offer.Material, ph, offer.Tested).Then(analysis =>

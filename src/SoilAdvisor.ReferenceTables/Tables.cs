@@ -10,6 +10,7 @@ using SoilAdvisor.Agronomy.FieldWork;
 using SoilAdvisor.Agronomy.Materials;
 using SoilAdvisor.Agronomy.Materials.Metals;
 using SoilAdvisor.Agronomy.MethodConversions;
+using SoilAdvisor.Agronomy.NitrogenSupply;
 using SoilAdvisor.Agronomy.Quantities;
 using SoilAdvisor.Agronomy.Ratings;
 using SoilAdvisor.Agronomy.Working;
@@ -24,6 +25,7 @@ using SoilAdvisor.ReferenceTables.Guides;
 using SoilAdvisor.ReferenceTables.Kinds;
 using SoilAdvisor.ReferenceTables.Materials;
 using SoilAdvisor.ReferenceTables.MethodConversions;
+using SoilAdvisor.ReferenceTables.NitrogenSupply;
 using SoilAdvisor.ReferenceTables.Reading;
 
 namespace SoilAdvisor.ReferenceTables;
@@ -64,6 +66,7 @@ public sealed class Tables
         MetalRules = ById(MetalRuleBuilding.Build(folder), r => r.Id);
         SaltLimits = [.. folder.RowsOf(RowKinds.SaltLimits).Select(r => new SaltLimit(r.Needed("extract"), Conductivity.FromDecisiemensPerMetre((double)r.NeededNumber("above")), r.Citation()))];
         ResamplingIntervals = [.. folder.RowsOf(RowKinds.Resampling).Select(r => new ResamplingInterval(r.Needed("site"), (int)r.NeededNumber("years"), r.Citation()))];
+        Nitrogen = NitrogenBuilding.Build(folder);
         cropNames = folder.RowsOf(RowKinds.Aliases).Select(row => KeyValuePair.Create(row.Needed("alias"), row.Needed("crop")))
             .Concat(Crops.Keys.Select(id => KeyValuePair.Create(id, id)))
             .ToFrozenDictionary(StringComparer.OrdinalIgnoreCase);
@@ -127,6 +130,9 @@ public sealed class Tables
 
     /// <summary>After how many years a soil is tested again, by site.</summary>
     public IReadOnlyList<ResamplingInterval> ResamplingIntervals { get; }
+
+    /// <summary>Nitrogen in time: release by year and by week, ammonium kept, thresholds, uptake; without rows where the folder has none.</summary>
+    public NitrogenTables Nitrogen { get; }
 
     /// <summary>Reads and checks the folder.</summary>
     /// <param name="folder">The folder of tables.</param>

@@ -6,7 +6,7 @@ public sealed class ExampleRules
 {
     private static readonly string[] Standings = [PublishedExample.Published, PublishedExample.Derived];
 
-    private static readonly string[] DrivenTopics = ["ratings", "rates", "credits", "recommendations", "lime", "conversions", "units", "organic-dates", "cations", "method-conversions", "ceilings"];
+    private static readonly string[] DrivenTopics = ["ratings", "rates", "credits", "recommendations", "lime", "conversions", "units", "organic-dates", "cations", "method-conversions", "ceilings", "nitrogen-release"];
 
     public static TheoryData<string> FormulaIds => [.. Formulas.All.Select(f => f.Id)];
 

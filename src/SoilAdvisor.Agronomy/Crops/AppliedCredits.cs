@@ -1,4 +1,5 @@
 using SoilAdvisor.Agronomy.Materials;
+using SoilAdvisor.Agronomy.NitrogenSupply;
 using SoilAdvisor.Agronomy.Plans;
 using SoilAdvisor.Agronomy.Quantities;
 using SoilAdvisor.Agronomy.SoilTests;
@@ -18,13 +19,19 @@ public static class AppliedCredits
     /// <param name="test">The soil test.</param>
     /// <param name="applied">What was spread on the bed.</param>
     /// <param name="area">Ground that was spread; above zero.</param>
+    /// <param name="planted">
+    /// First planting of the season: nitrogen of what was spread for it counts whatever the day of sampling, because no soil test of phosphorus
+    /// and potassium shows it, and nitrogen of earlier seasons is a carry-over and not counted here. Null judges nitrogen like the others.
+    /// </param>
     /// <param name="working">Receives the working; null for none.</param>
-    public static AppliedCredit For(SoilTest test, IReadOnlyList<AppliedMaterial> applied, Area area, WorkingSheet? working = null)
+    public static AppliedCredit For(SoilTest test, IReadOnlyList<AppliedMaterial> applied, Area area, DateOnly? planted = null, WorkingSheet? working = null)
     {
         var credits = new List<NutrientCredit>();
-        foreach (var material in applied.Where(a => test.Sampled is not { } sampled || a.Date >= sampled))
+        foreach (var material in applied)
         {
-            Add(credits, material, MassPerArea.Of(material.Amount, area), working);
+            var isLater = test.Sampled is not { } sampled || material.Date >= sampled;
+            var isOfThisSeason = planted is { } day ? SeasonOfSpreading.Of(material.Date, day) == 1 : isLater;
+            Add(credits, material, MassPerArea.Of(material.Amount, area), n => n == PlantNutrient.N ? isOfThisSeason : isLater, working);
         }
 
         return new AppliedCredit(credits, applied.Count > 0 && test.Sampled is null
@@ -32,11 +39,11 @@ public static class AppliedCredits
             : []);
     }
 
-    private static void Add(List<NutrientCredit> credits, AppliedMaterial applied, MassPerArea rate, WorkingSheet? working)
+    private static void Add(List<NutrientCredit> credits, AppliedMaterial applied, MassPerArea rate, Func<PlantNutrient, bool> counts, WorkingSheet? working)
     {
         foreach (var nutrient in Enum.GetValues<PlantNutrient>())
         {
-            if (nutrient.Balanced() is not { } balanced || !applied.Analysis.Planned.TryGetValue(balanced, out var share) || share == 0)
+            if (!counts(nutrient) || nutrient.Balanced() is not { } balanced || !applied.Analysis.Planned.TryGetValue(balanced, out var share) || share == 0)
             {
                 continue;
             }

@@ -1,5 +1,6 @@
 using SoilAdvisor.Agronomy.Acidity.Stones;
 using SoilAdvisor.Agronomy.Materials.Metals;
+using SoilAdvisor.Agronomy.NitrogenSupply;
 
 namespace SoilAdvisor.Agronomy.Materials;
 
@@ -52,4 +53,13 @@ public sealed record GrowerAnalysis(decimal? N, decimal? P2O5, decimal? K2O, dec
 
     /// <summary>Day of the test; null when not said.</summary>
     public DateOnly? Date { get; init; }
+
+    /// <summary>Ammonium nitrogen, % NH4-N; null when not tested. Needs the total beside it.</summary>
+    public decimal? Ammonium { get; init; }
+
+    /// <summary>Nitrate nitrogen, % NO3-N; null when not tested and then taken as none, which is said. Needs the total beside it.</summary>
+    public decimal? Nitrate { get; init; }
+
+    /// <summary>The published factors that the forms of nitrogen are read with; null where none was chosen, and then the total is read.</summary>
+    public NitrogenFactors? Factors { get; init; }
 }

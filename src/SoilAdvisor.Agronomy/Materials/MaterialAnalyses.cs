@@ -1,3 +1,4 @@
+using SoilAdvisor.Agronomy.NitrogenSupply;
 using SoilAdvisor.Agronomy.Quantities;
 using SoilAdvisor.Agronomy.Working;
 
@@ -108,6 +109,16 @@ public static class MaterialAnalyses
 
     private static Refusal? Fault(Material material, GrowerAnalysis tested)
     {
+        if ((tested.Ammonium ?? tested.Nitrate) is not null && !(tested.N >= (tested.Ammonium ?? 0) + (tested.Nitrate ?? 0)))
+        {
+            return new Refusal(
+                "nitrogen-forms",
+                tested.N is null
+                    ? $"The analysis of {material.Name} gives ammonium or nitrate nitrogen without total nitrogen."
+                    : $"Ammonium and nitrate nitrogen of {material.Name} add up to more than its total nitrogen.",
+                "Give total nitrogen, ammonium-N and nitrate-N of one report, all in percent and on the same basis: NH4-N and NO3-N, not NH4 and NO3.");
+        }
+
         if ((tested.P2O5 is not null && tested.Phosphorus is not null) || (tested.K2O is not null && tested.Potassium is not null))
         {
             return new Refusal(
@@ -121,7 +132,7 @@ public static class MaterialAnalyses
             return new Refusal("analysis-out-of-range", $"The carbon to nitrogen ratio of {material.Name} is not above zero.", "Give the ratio as one number, for example 14 for 14:1.");
         }
 
-        decimal?[] figures = [tested.N, tested.P2O5, tested.K2O, tested.Phosphorus, tested.Potassium, tested.Calcium, tested.Magnesium, tested.Sulfur, tested.Sodium, tested.Carbon, tested.Moisture];
+        decimal?[] figures = [tested.N, tested.P2O5, tested.K2O, tested.Phosphorus, tested.Potassium, tested.Calcium, tested.Magnesium, tested.Sulfur, tested.Sodium, tested.Carbon, tested.Moisture, tested.Ammonium, tested.Nitrate];
         var sum = (tested.N ?? 0) + (tested.P2O5 ?? tested.Phosphorus ?? 0) + (tested.K2O ?? tested.Potassium ?? 0) + (tested.Calcium ?? 0) + (tested.Magnesium ?? 0) + (tested.Sulfur ?? 0) + (tested.Sodium ?? 0) + (tested.Carbon ?? 0);
         return figures.All(f => f is null or (>= 0 and <= 100)) && tested.Moisture is not 100 && sum <= 100
             ? null
@@ -148,6 +159,7 @@ public static class MaterialAnalyses
         private readonly Dictionary<Nutrient, IReadOnlyList<Citation>> sources = [];
         private readonly List<Assumption> assumptions = [];
         private readonly Citation givenByTheGrower = new("our-arithmetic", Place(tested), Evidence.Ours);
+        private NitrogenContent? nitrogen;
 
         public MaterialAnalysis Fill(decimal? soilPhAfterLiming)
         {
@@ -174,7 +186,13 @@ public static class MaterialAnalyses
                 Assume("not-counted-in-season", $"{material.Name} gives its nutrients over years: none is counted toward this season's need.", material.Source);
             }
 
-            return new MaterialAnalysis(planned, high, sources, assumptions) { Label = tested?.Stone };
+            return new MaterialAnalysis(planned, high, sources, assumptions) 
+            {
+                Label = tested?.Stone,
+                Nitrogen = nitrogen,
+                CarbonToNitrogen = tested?.CarbonToNitrogen,
+                DryMatter = Moisture is { } water ? 100 - water : null,
+            };
         }
 
         private decimal? Labelled(Nutrient nutrient) => nutrient switch
@@ -198,6 +216,8 @@ public static class MaterialAnalyses
 
         private bool IsDry => material.Basis == "dry";
 
+        private decimal? Moisture => tested?.Moisture ?? (material.ValueOf("moisture") is { } row ? row.Value ?? row.High ?? row.Low : null);
+
         private decimal WettestMoisture => tested?.Moisture ?? (material.ValueOf("moisture") is { } row ? row.Value ?? row.High ?? row.Low ?? 0 : 0);
 
         private decimal DriestMoisture => tested?.Moisture ?? (material.ValueOf("moisture") is { } row ? row.Low ?? row.Value ?? row.High ?? 0 : 0);
@@ -219,11 +239,59 @@ public static class MaterialAnalyses
 
         private void Nitrogen()
         {
-            if (Total("total-nitrogen", tested?.N, "nitrogen") is { } total)
+            if (Total("total-nitrogen", tested?.N, "nitrogen") is not { } total)
             {
-                PutAvailable(Nutrient.AvailableN, total, "available-nitrogen-share", "nitrogen");
+                return;
             }
+
+            if (tested is { N: not null, Ammonium: { } ammonium, Factors: { } factors } && material.CountedInSeason)
+            {
+                NitrogenByForm(total.Planned, ammonium, tested.Nitrate, factors);
+                return;
+            }
+
+            if (tested?.Ammonium is not null)
+            {
+                Assume("ammonium-not-used", $"Ammonium of {material.Name} was tested, and no publication that is held prints factors for its forms of nitrogen: its total is read instead.", givenByTheGrower);
+            }
+
+            nitrogen = new NitrogenContent(MassShare.FromFraction(total.Planned), MassShare.FromFraction(total.High), default, default, null);
+            PutAvailable(Nutrient.AvailableN, total, "available-nitrogen-share", "nitrogen");
         }
+
+        private void NitrogenByForm(double total, decimal ammonium, decimal? nitrate, NitrogenFactors factors)
+        {
+            if (nitrate is null)
+            {
+                Assume("nitrate-not-tested", $"Nitrate of {material.Name} was not tested and is taken as none; compost can hold some.", givenByTheGrower);
+            }
+
+            foreach (var assumption in factors.Assumptions)
+            {
+                assumptions.Add(assumption);
+            }
+
+            var given = new Figure(ammonium, ammonium, givenByTheGrower);
+            var forms = (
+                Total: MassShare.FromFraction(total),
+                Ammonium: MassShare.FromFraction(Spread(ammonium, given, tested!.Dry)),
+                Nitrate: MassShare.FromFraction(nitrate is { } found ? Spread(found, new Figure(found, found, givenByTheGrower), tested.Dry) : 0));
+            var tests = Origin.Given("the laboratory's test of the material");
+            var organic = NitrogenFormulas.OrganicNitrogen.Of(forms, working, tests, tests, tests);
+            var low = MaterialFormulas.PlantAvailableNitrogenSplit.Of(
+                (forms.Total, forms.Ammonium, forms.Nitrate, factors.FirstYear, factors.KeptLow), working, tests, tests, tests, Origin.From(factors.Release.Source), Origin.From(factors.KeptSource));
+            var most = MaterialFormulas.PlantAvailableNitrogenSplit.Of((forms.Total, forms.Ammonium, forms.Nitrate, factors.FirstYear, factors.KeptHigh));
+            nitrogen = new NitrogenContent(
+                forms.Total,
+                forms.Total,
+                AtOnce(forms.Ammonium, factors.KeptLow, forms.Nitrate),
+                AtOnce(forms.Ammonium, factors.KeptHigh, forms.Nitrate),
+                organic);
+            Put(Nutrient.AvailableN, low.Fraction, most.Fraction, givenByTheGrower, factors.Release.Source, factors.KeptSource);
+        }
+
+        private static MassShare AtOnce(MassShare ammonium, ShareOf<AmmoniumN> kept, MassShare nitrate) =>
+            MassShare.FromFraction(NitrogenFormulas.AmmoniumKept.Of((ammonium, kept)).Fraction + nitrate.Fraction);
 
         private void Potash()
         {
@@ -340,12 +408,10 @@ public static class MaterialAnalyses
             }
 
             var share = Figure.Of(row);
-            var formula = nutrient == Nutrient.AvailableN ? MaterialFormulas.PlantAvailableNitrogenOfTotal : AvailableOfTotal;
-            var low = formula.Of(
-                (MassShare.FromFraction(total.Planned), new Coefficient((double)share.Low / 100)),
-                working,
-                Origin.From(total.Source),
-                Origin.From(share.Source)).Fraction;
+            var (whole, from) = (MassShare.FromFraction(total.Planned), new[] { Origin.From(total.Source), Origin.From(share.Source) });
+            var low = nutrient == Nutrient.AvailableN
+                ? MaterialFormulas.PlantAvailableNitrogenOfTotal.Of((whole, ShareOf<TotalN>.FromPercent((double)share.Low)), working, from).Fraction
+                : AvailableOfTotal.Of((whole, new Coefficient((double)share.Low / 100)), working, from).Fraction;
             Put(nutrient, low, total.High * (double)share.High / 100, total.Source, share.Source);
         }
 

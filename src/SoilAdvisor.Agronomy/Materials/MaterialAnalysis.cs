@@ -1,4 +1,5 @@
 using SoilAdvisor.Agronomy.Acidity.Stones;
+using SoilAdvisor.Agronomy.NitrogenSupply;
 using SoilAdvisor.Agronomy.Quantities;
 using SoilAdvisor.Agronomy.Working;
 
@@ -19,6 +20,15 @@ public sealed record MaterialAnalysis(
 {
     /// <summary>What its label says of it as a liming material; null for nothing.</summary>
     public StoneLabel? Label { get; init; }
+
+    /// <summary>Its nitrogen by form; null when no figure of its total nitrogen is held.</summary>
+    public NitrogenContent? Nitrogen { get; init; }
+
+    /// <summary>Its dry matter, %; null when not known.</summary>
+    public decimal? DryMatter { get; init; }
+
+    /// <summary>Its carbon to nitrogen ratio by test; null where the tables' figure stands.</summary>
+    public decimal? CarbonToNitrogen { get; init; }
 
     /// <summary>Planned share of a nutrient; 0 when the tables hold no figure (unknown counts as nothing toward a need, and is said).</summary>
     /// <param name="nutrient">Which.</param>

@@ -9,7 +9,7 @@ public static class MaterialFormulas
     private static readonly Citation Regional = new("mu-regional", null, Evidence.Seen);
 
     /// <summary>Plant-available nitrogen of manure from its three forms of nitrogen: organic, ammonium, nitrate.</summary>
-    public static Formula<(MassShare Total, MassShare Ammonium, MassShare Nitrate, Coefficient Mineralised, Coefficient Retained), MassShare> PlantAvailableNitrogenSplit { get; } = new(
+    public static Formula<(MassShare Total, MassShare Ammonium, MassShare Nitrate, ShareOf<OrganicN> Mineralised, ShareOf<AmmoniumN> Retained), MassShare> PlantAvailableNitrogenSplit { get; } = new(
         "plant-available-nitrogen-split",
         "Plant-available nitrogen of manure, by form",
         "PAN = (N − A − O) × m + A × r + O",
@@ -18,26 +18,26 @@ public static class MaterialFormulas
             new(new Symbol("N", "total nitrogen", "lb/ton", 0), x => x.Total.PoundsPerShortTon),
             new(new Symbol("A", "ammonium nitrogen", "lb/ton", 0), x => x.Ammonium.PoundsPerShortTon),
             new(new Symbol("O", "nitrate nitrogen", "lb/ton", 0), x => x.Nitrate.PoundsPerShortTon),
-            new(new Symbol("m", "part of the organic nitrogen released in the first year", "", 0, 1), x => x.Mineralised.Value),
-            new(new Symbol("r", "part of the ammonium kept after spreading", "", 0, 1), x => x.Retained.Value),
+            new(new Symbol("m", "part of the organic nitrogen released in the first year", "", 0, 1), x => x.Mineralised.Fraction),
+            new(new Symbol("r", "part of the ammonium kept after spreading", "", 0, 1), x => x.Retained.Fraction),
         ],
         new(new Symbol("PAN", "plant-available nitrogen, first year", "lb/ton"), y => y.PoundsPerShortTon),
-        v => (MassShare.FromPoundsPerShortTon(v[0]), MassShare.FromPoundsPerShortTon(v[1]), MassShare.FromPoundsPerShortTon(v[2]), new Coefficient(v[3]), new Coefficient(v[4])),
-        x => MassShare.FromFraction(((x.Total.Fraction - x.Ammonium.Fraction - x.Nitrate.Fraction) * x.Mineralised.Value) + (x.Ammonium.Fraction * x.Retained.Value) + x.Nitrate.Fraction));
+        v => (MassShare.FromPoundsPerShortTon(v[0]), MassShare.FromPoundsPerShortTon(v[1]), MassShare.FromPoundsPerShortTon(v[2]), ShareOf<OrganicN>.FromFraction(v[3]), ShareOf<AmmoniumN>.FromFraction(v[4])),
+        x => MassShare.FromFraction(((x.Total.Fraction - x.Ammonium.Fraction - x.Nitrate.Fraction) * x.Mineralised.Fraction) + (x.Ammonium.Fraction * x.Retained.Fraction) + x.Nitrate.Fraction));
 
     /// <summary>Plant-available nitrogen where only the total is known. Its factor is of total nitrogen, never of organic nitrogen.</summary>
-    public static Formula<(MassShare Total, Coefficient Available), MassShare> PlantAvailableNitrogenOfTotal { get; } = new(
+    public static Formula<(MassShare Total, ShareOf<TotalN> Available), MassShare> PlantAvailableNitrogenOfTotal { get; } = new(
         "plant-available-nitrogen-of-total",
         "Plant-available nitrogen, from the total",
         "PAN = N × f",
         Regional,
         [
             new(new Symbol("N", "total nitrogen", "lb/ton", 0), x => x.Total.PoundsPerShortTon),
-            new(new Symbol("f", "part of total nitrogen available in the season", "", -1, 1), x => x.Available.Value),
+            new(new Symbol("f", "part of total nitrogen available in the season", "", -1, 1), x => x.Available.Fraction),
         ],
         new(new Symbol("PAN", "plant-available nitrogen", "lb/ton"), y => y.PoundsPerShortTon),
-        v => (MassShare.FromPoundsPerShortTon(v[0]), new Coefficient(v[1])),
-        x => MassShare.FromFraction(x.Total.Fraction * x.Available.Value),
+        v => (MassShare.FromPoundsPerShortTon(v[0]), ShareOf<TotalN>.FromFraction(v[1])),
+        x => MassShare.FromFraction(x.Total.Fraction * x.Available.Fraction),
         "The publication prints the form; no worked example of it was read.");
 
     /// <summary>Rate of a material that supplies a wanted amount of one nutrient.</summary>

@@ -17,6 +17,20 @@ public readonly struct TotalN : IForm
     public static string Symbol => "total N";
 }
 
+/// <summary>Organic nitrogen, N, of a material: total less ammonium less nitrate.</summary>
+public readonly struct OrganicN : IForm
+{
+    /// <inheritdoc/>
+    public static string Symbol => "organic N";
+}
+
+/// <summary>Nitrogen of ammonium, NH4-N, of a material.</summary>
+public readonly struct AmmoniumN : IForm
+{
+    /// <inheritdoc/>
+    public static string Symbol => "NH4-N";
+}
+
 /// <summary>Available phosphate, P2O5.</summary>
 public readonly struct AvailableP2O5 : IBalancedForm
 {

@@ -13,6 +13,7 @@ using SoilAdvisor.Agronomy.Materials;
 using SoilAdvisor.Agronomy.Materials.Metals;
 using SoilAdvisor.Agronomy.Materials.Prices;
 using SoilAdvisor.Agronomy.MethodConversions;
+using SoilAdvisor.Agronomy.NitrogenSupply;
 using SoilAdvisor.Agronomy.Plans;
 using SoilAdvisor.Agronomy.Quantities;
 using SoilAdvisor.Agronomy.Ratings;
@@ -138,8 +139,14 @@ public static class Formulas
         SulfurFormulas.Tennessee,
         SulfurFormulas.Extension,
         SulfurFormulas.ForFreeLime,
+        NitrogenFormulas.OrganicNitrogen,
+        NitrogenFormulas.AmmoniumKept,
         MaterialFormulas.PlantAvailableNitrogenSplit,
         MaterialFormulas.PlantAvailableNitrogenOfTotal,
+        NitrogenFormulas.ReleasedInYear,
+        NitrogenFormulas.BetweenPoints,
+        NitrogenFormulas.TiedUp,
+        NitrogenFormulas.Dressing,
         MaterialFormulas.DryToAsIs,
         MaterialAnalyses.AvailableOfTotal,
         MaterialAnalyses.OfPhosphorus,

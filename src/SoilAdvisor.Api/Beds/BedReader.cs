@@ -1,5 +1,6 @@
 using SoilAdvisor.Agronomy.CoverCrops;
 using SoilAdvisor.Agronomy.Crops;
+using SoilAdvisor.Agronomy.NitrogenSupply;
 using SoilAdvisor.Agronomy.Plans;
 using SoilAdvisor.Agronomy.Quantities;
 using SoilAdvisor.Agronomy.SoilTests;
@@ -27,12 +28,12 @@ internal static class BedReader
     public static string WordOf(SpreadBasis spread) => Spreads.First(s => s.Value == spread).Key;
 
     /// <summary>Reads a bed that the validator has judged; null when it was refused.</summary>
-    public static Bed? Read(WrittenBed written, SoilTest? test, string pointer, Tables tables, FaultList faults)
+    public static Bed? Read(WrittenBed written, SoilTest? test, string? region, string pointer, Tables tables, FaultList faults)
     {
         var spread = written.Spread is null ? null : UnitWords.ReadWord(written.Spread, Spreads, "The spread", "unknown-spread", PointerPath.Down(pointer, "spread"), faults);
         var ground = ReadGround(written, spread, pointer, faults);
         var plantings = ReadEach(written.Crops, PointerPath.Down(pointer, "crops"), faults, (crop, here) => ReadPlanting(crop, here, tables, faults));
-        var applied = ReadEach(written.Applied, PointerPath.Down(pointer, "applied"), faults, (a, here) => ReadApplied(a, here, test, tables, faults));
+        var applied = ReadEach(written.Applied, PointerPath.Down(pointer, "applied"), faults, (a, here) => ReadApplied(a, here, test, region, tables, faults));
         var previous = ReadEach(written.Previous, PointerPath.Down(pointer, "previous"), faults, (s, here) => ReadStand(s, here, tables, faults));
         if (ground is null || test is null || faults.AnyWithin(pointer))
         {
@@ -89,7 +90,7 @@ internal static class BedReader
                 })
             : null;
 
-    private static AppliedMaterial? ReadApplied(WrittenApplied written, string pointer, SoilTest? test, Tables tables, FaultList faults)
+    private static AppliedMaterial? ReadApplied(WrittenApplied written, string pointer, SoilTest? test, string? region, Tables tables, FaultList faults)
     {
         var material = Named.Read(written.Material, PointerPath.Down(pointer, "material"), tables.Material, faults);
         var amount = UnitWords.ReadMass(written.Amount, PointerPath.Down(pointer, "amount"), faults);
@@ -99,9 +100,12 @@ internal static class BedReader
         }
 
         var ph = test?.Of(Analyte.Ph) is { Amount: { Kind: AmountKind.Measured } measured } ? measured.Number : (decimal?)null;
-        if (Agronomy.Materials.MaterialAnalyses.For(material, ph, MaterialReader.ReadAnalysis(written.Analysis, PointerPath.Down(pointer, "analysis"), tables, faults)).TryGet(out var analysis, out var reason))
+        var workedIn = Dates.Read(written.Incorporated);
+        var (how, days) = TestedForms.Worked(date, workedIn);
+        var tested = TestedForms.WithFactors(MaterialReader.ReadAnalysis(written.Analysis, PointerPath.Down(pointer, "analysis"), tables, faults), material, tables.Nitrogen, region, how, days);
+        if (Agronomy.Materials.MaterialAnalyses.For(material, ph, tested).TryGet(out var analysis, out var reason))
         {
-            return new AppliedMaterial(material, analysis, mass, date, Dates.Read(written.Incorporated));
+            return new AppliedMaterial(material, analysis, mass, date, workedIn);
         }
 
         faults.Add(pointer, reason);

@@ -25,7 +25,7 @@ internal static class CheckEndpoints
         var faults = calculation.Faults;
         var standard = Standard(request.Standard, calculation);
         var test = request.SoilTest is { } written ? SoilTestReader.Read(written, "/soilTest", faults) : new SoilTest("none", null, null, null, null, null, null, [], []);
-        var bed = request.Bed is { } given ? BedReader.Read(given, test, "/bed", calculation.Tables, faults) : null;
+        var bed = request.Bed is { } given ? BedReader.Read(given, test, null, "/bed", calculation.Tables, faults) : null;
         var materials = MaterialReader.Read(request.Materials, "/materials", calculation.Tables, faults);
         if (standard is null || (bed is null && materials.Count == 0) || faults.All.Any(f => f.Pointer is "/date" or "/standard" || f.Pointer.StartsWith("/bed", StringComparison.Ordinal)))
         {

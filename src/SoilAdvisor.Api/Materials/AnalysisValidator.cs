@@ -9,6 +9,8 @@ internal sealed class AnalysisValidator : AbstractValidator<WrittenAnalysis>
     public AnalysisValidator()
     {
         RuleFor(a => a.N).IsOptionalNumber("Nitrogen").IsNotNegative("Nitrogen").IsAtMost(100, "Nitrogen", "%");
+        RuleFor(a => a.AmmoniumN).IsOptionalNumber("Ammonium nitrogen").IsNotNegative("Ammonium nitrogen").IsAtMost(100, "Ammonium nitrogen", "%");
+        RuleFor(a => a.NitrateN).IsOptionalNumber("Nitrate nitrogen").IsNotNegative("Nitrate nitrogen").IsAtMost(100, "Nitrate nitrogen", "%");
         RuleFor(a => a.P2O5).IsOptionalNumber("Phosphate (P2O5)").IsNotNegative("Phosphate (P2O5)").IsAtMost(100, "Phosphate (P2O5)", "%");
         RuleFor(a => a.K2O).IsOptionalNumber("Potash (K2O)").IsNotNegative("Potash (K2O)").IsAtMost(100, "Potash (K2O)", "%");
         RuleFor(a => a.Moisture).IsOptionalNumber("Moisture").IsNotNegative("Moisture").IsAtMost(100, "Moisture", "%");

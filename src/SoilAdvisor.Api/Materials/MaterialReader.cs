@@ -53,7 +53,12 @@ internal static class MaterialReader
         var stone = StoneLabelReader.Read(written, pointer, tables, faults);
         // Water of a stone belongs to its effective value, not to its nutrients.
         var moisture = stone is null || written.Basis == "dry" ? written.Moisture?.Number : null;
-        return new GrowerAnalysis(written.N?.Number, written.P2O5?.Number, written.K2O?.Number, moisture, written.Basis == "dry") { Stone = stone };
+        return new GrowerAnalysis(written.N?.Number, written.P2O5?.Number, written.K2O?.Number, moisture, written.Basis == "dry")
+        {
+            Stone = stone,
+            Ammonium = written.AmmoniumN?.Number,
+            Nitrate = written.NitrateN?.Number,
+        };
     }
 
     private static MaterialOffer? Read(WrittenMaterial written, string pointer, Tables tables, FaultList faults)

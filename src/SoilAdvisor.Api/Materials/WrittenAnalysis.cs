@@ -7,6 +7,12 @@ internal sealed record WrittenAnalysis
 {
     public WrittenNumber? N { get; init; }
 
+    /// <summary>Ammonium nitrogen (NH4-N) by a laboratory; needs N beside it.</summary>
+    public WrittenNumber? AmmoniumN { get; init; }
+
+    /// <summary>Nitrate nitrogen (NO3-N) by a laboratory; needs N beside it.</summary>
+    public WrittenNumber? NitrateN { get; init; }
+
     public WrittenNumber? P2O5 { get; init; }
 
     public WrittenNumber? K2O { get; init; }

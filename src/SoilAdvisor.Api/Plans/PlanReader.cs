@@ -79,7 +79,7 @@ internal static class PlanReader
                 faults.Add(PointerPath.Down(pointer, "id"), "duplicate-bed", $"The bed {Rules.Clip(id)} stands twice.", "Give each bed its own id.");
             }
 
-            if (BedReader.Read(written, test, pointer, calculation.Tables, faults) is { } bed)
+            if (BedReader.Read(written, test, request.Region, pointer, calculation.Tables, faults) is { } bed)
             {
                 beds.Add((bed, i));
             }

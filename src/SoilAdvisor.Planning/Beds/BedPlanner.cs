@@ -4,6 +4,7 @@ using SoilAdvisor.Agronomy.Certification;
 using SoilAdvisor.Agronomy.CoverCrops;
 using SoilAdvisor.Agronomy.Crops;
 using SoilAdvisor.Agronomy.Materials;
+using SoilAdvisor.Agronomy.NitrogenSupply;
 using SoilAdvisor.Agronomy.Plans;
 using SoilAdvisor.Agronomy.Quantities;
 using SoilAdvisor.Agronomy.Ratings;
@@ -154,8 +155,10 @@ internal sealed class BedPlanner(FarmRequest request, Tables tables, Guide guide
         working?.Section("Need");
         var need = NeedCalculation.For(bed.SoilTest, guide, tables.RateTables, ratings, bed.Plantings, bed.Previous, tables.CoverCrops, working);
         working?.Section("Spread since the sample");
-        var applied = AppliedCredits.For(bed.SoilTest, bed.Applied, bed.Area, working);
-        return need with { Credits = [.. need.Credits, .. applied.Credits], Assumptions = [.. need.Assumptions, .. applied.Assumptions] };
+        var planted = bed.Plantings.Select(p => p.Planted).FirstOrDefault(d => d is not null) ?? request.Date;
+        var applied = AppliedCredits.For(bed.SoilTest, bed.Applied, bed.Area, planted, working);
+        var carried = CarryOver.For(bed.Applied, planted, bed.Area, tables.Nitrogen, request.Region, working);
+        return need with { Credits = [.. need.Credits, .. applied.Credits, .. carried.Credits], Assumptions = [.. need.Assumptions, .. applied.Assumptions, .. carried.Assumptions] };
     }
 
     private IReadOnlyList<Finding> FindingsOf(Bed bed, IReadOnlyList<MaterialApplication> applications, IReadOnlyList<Rating> ratings, BedNeed need, BedLime lime, WorkingSheet? working)

@@ -35,8 +35,8 @@ internal static class TableChecks
         new ScaleOverlapCheck(),
         new StandingOrderCheck(),
         new MethodFitsCheck(),
-        new IdResolvesCheck("crop-known", RowKinds.Crops, "crop", RowKinds.Rates, RowKinds.Splits, RowKinds.CropValues, RowKinds.Aliases, RowKinds.Removals, RowKinds.TargetPhs, RowKinds.SidedressRates),
-        new IdResolvesCheck("material-known", RowKinds.Materials, "material", RowKinds.MaterialValues, RowKinds.MaterialCautions),
+        new IdResolvesCheck("crop-known", RowKinds.Crops, "crop", RowKinds.Rates, RowKinds.Splits, RowKinds.CropValues, RowKinds.Aliases, RowKinds.Removals, RowKinds.TargetPhs, RowKinds.SidedressRates, RowKinds.Uptake),
+        new IdResolvesCheck("material-known", RowKinds.Materials, "material", RowKinds.MaterialValues, RowKinds.MaterialCautions, RowKinds.TimeCourse, RowKinds.MaterialClasses),
         new IdResolvesCheck("caution-known", RowKinds.Cautions, "caution", RowKinds.MaterialCautions),
         new IdResolvesCheck("cover-crop-known", RowKinds.CoverCrops, "cover_crop", RowKinds.CoverCropValues),
         new IdResolvesCheck("metal-rule-known", RowKinds.MetalRules, "rule", RowKinds.MetalLimits),
@@ -66,6 +66,11 @@ internal static class TableChecks
         new SpreadOneRowCheck(),
         new CationPartsCheck(),
         new ConversionPartsCheck(),
+        new OrganicReleaseCheck(),
+        new AmmoniumKeptCheck(),
+        new TimeCourseCheck(),
+        new CarbonRatioCheck(),
+        new SplitTimeCheck(),
     ];
 
     /// <summary>Every code that a problem can carry.</summary>

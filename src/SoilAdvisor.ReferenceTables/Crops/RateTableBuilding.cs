@@ -44,7 +44,17 @@ internal static class RateTableBuilding
         row["note"]);
 
     private static RateSplit Split(TableRow row) =>
-        new(row.Needed("crop"), row.Nutrient(), (int)row.NeededNumber("order"), row["low"] is null ? null : row.RateRange(), row.Needed("when"), row.Citation());
+        new(row.Needed("crop"), row.Nutrient(), (int)row.NeededNumber("order"), row["low"] is null ? null : row.RateRange(), row.Needed("when"), row.Citation())
+        {
+            Time = row.Needed("timing") switch
+            {
+                "base" => DressingTime.Base,
+                "sidedress" => DressingTime.Sidedress,
+                _ => DressingTime.ThroughSeason,
+            },
+            Weeks = row.Number("weeks_from") is { } from ? (from, row.NeededNumber("weeks_to")) : null,
+            Day = row["month_day"] is { } day ? (int.Parse(day.AsSpan(0, 2), CultureInfo.InvariantCulture), int.Parse(day.AsSpan(3, 2), CultureInfo.InvariantCulture)) : null,
+        };
 
     private static CreditRow Credit(TableRow row) => new(
         row.Needed("kind"),

@@ -1,6 +1,7 @@
 using SoilAdvisor.Agronomy.Materials.Metals;
 using SoilAdvisor.Agronomy.Quantities;
 using SoilAdvisor.Agronomy.SoilTests;
+using SoilAdvisor.ReferenceTables.NitrogenSupply;
 using static SoilAdvisor.ReferenceTables.Kinds.ColumnType;
 
 namespace SoilAdvisor.ReferenceTables.Kinds;
@@ -15,6 +16,15 @@ internal static class RowKinds
     private static readonly IReadOnlyCollection<string> BufferWords = [.. Words.ProceduresOf(Analyte.BufferPh)!.Ids];
 
     private static readonly IReadOnlyCollection<string> NutrientWords = Enum.GetNames<PlantNutrient>();
+
+    private static readonly IReadOnlyCollection<string> NitrogenMaterialClasses =
+        ["cattle", "swine", "sheep", "horse", "poultry", "manure", "manure-with-bedding", "composted-manure", "feedlot", "poultry-litter", "compost"];
+
+    private static readonly IReadOnlyCollection<string> NitrogenSeasonClasses =
+    [
+        "quick-release", "granular", "poultry-manure-compost", "yard-compost", "manure-compost", "plant-compost", "finished-compost", "compost", "municipal-compost",
+        "manure", "cattle-manure", "poultry-litter", "farmyard-manure",
+    ];
 
     private static readonly IReadOnlyCollection<string> DetectionWords = ["icp", "colorimetric", "any", "not-stated"];
 
@@ -53,7 +63,8 @@ internal static class RowKinds
         Key("crop"), Word("nutrient", NutrientWords), Text("class"), Number("low"), OptionalNumber("high"), Word("unit", RateUnits), OptionalText("soil_group"), OptionalText("condition"));
 
     public static RowKind Splits { get; } = Of("splits", "rate-tables/*", "splits", Presence.Optional,
-        Key("crop"), Word("nutrient", NutrientWords), new KindColumn("order", Integer, false, null), OptionalNumber("low"), OptionalNumber("high"), OptionalWord("unit", RateUnits), Text("when"));
+        Key("crop"), Word("nutrient", NutrientWords), new KindColumn("order", Integer, false, null), OptionalNumber("low"), OptionalNumber("high"), OptionalWord("unit", RateUnits), Text("when"),
+        Word("timing", ["base", "sidedress", "season"]), OptionalNumber("weeks_from"), OptionalNumber("weeks_to"), OptionalText("month_day"));
 
     public static RowKind RateParameters { get; } = Of("parameters", "rate-tables/*", "parameters", Presence.Optional,
         Key("symbol"), Text("meaning"), Number("value"), Text("unit"));
@@ -176,6 +187,30 @@ internal static class RowKinds
     public static RowKind SaltLimits { get; } = Of("salt-limits", "salts", "salt-limits", Presence.Optional,
         Word("extract", ["saturated-paste", "1:2", "1:5"]), Number("above"), Word("unit", ["dS/m"]));
 
+    public static RowKind OrganicRelease { get; } = Of("organic-release", "nitrogen-release", "organic-release", Presence.Optional,
+        Key("series"), OptionalText("regions"), Word("material_class", NitrogenMaterialClasses), OptionalNumber("dry_matter_from"), OptionalNumber("dry_matter_below"),
+        OptionalNumber("year_1"), OptionalNumber("year_2"), OptionalNumber("year_3"), OptionalNumber("three_years"));
+
+    public static RowKind AmmoniumKept { get; } = Of("ammonium-kept", "nitrogen-release", "ammonium-kept", Presence.Optional,
+        Key("retention"), Word("how", NitrogenBuilding.WayWords), new KindColumn("within_days", Integer, true, null), Word("weather", NitrogenBuilding.WeatherWords), Number("kept"));
+
+    public static RowKind SeasonShares { get; } = Of("season-shares", "nitrogen-release", "season-shares", Presence.Optional,
+        Word("season_class", NitrogenSeasonClasses), OptionalNumber("low"), Number("high"), Word("of", ["total", "organic"]), Word("setting", ["incubation", "field"]),
+        new KindColumn("days", Integer, true, null), OptionalNumber("temperature"), OptionalText("regions"), OptionalText("conditions"));
+
+    public static RowKind TimeCourse { get; } = Of("time-course", "nitrogen-release", "time-course", Presence.Optional,
+        Key("course"), new KindColumn("material", Id, true, null), new KindColumn("days", Integer, false, null), OptionalNumber("temperature"), Number("low"), Number("high"));
+
+    public static RowKind CarbonToNitrogen { get; } = Of("carbon-to-nitrogen", "nitrogen-release", "carbon-to-nitrogen", Presence.Optional,
+        Word("rule", NitrogenBuilding.CarbonWords), OptionalNumber("ratio_from"), OptionalNumber("ratio_below"), OptionalNumber("low"), OptionalNumber("high"));
+
+    public static RowKind Uptake { get; } = Of("uptake", "nitrogen-release", "uptake", Presence.Optional,
+        new KindColumn("crop", Id, true, null), Word("what", NitrogenBuilding.UptakeWords), new KindColumn("days", Integer, true, null), OptionalNumber("low"), OptionalNumber("high"),
+        Word("unit", ["days", "%", "lb/acre per day"]), OptionalNumber("intercept"), OptionalText("conditions"));
+
+    public static RowKind MaterialClasses { get; } = Of("material-classes", "nitrogen-release", "material-classes", Presence.Optional,
+        Key("material"), OptionalWord("manure_class", NitrogenMaterialClasses), OptionalWord("season_class", NitrogenSeasonClasses), new KindColumn("course", Id, true, null));
+
     /// <summary>All of them.</summary>
     public static IReadOnlyList<RowKind> All { get; } =
     [
@@ -183,6 +218,7 @@ internal static class RowKinds
         MaterialCautions, CoverCrops, CoverCropValues, LimeCells, LimeEquations, LimeParameters, OrganicRules, Variability, QuadraticRates, SidedressRates,
         CationWeights, CationBuffers, CationLimits, ReferenceSaturations, RatioTrials, MethodConversions,
         MetalRules, MetalLimits, SaltLimits, Resampling, LimingFigures, Sieves, LimeIndexes, LimeDoseLimits, MagnesiumCutOffs, SulfurTable, SulfurRules,
+        OrganicRelease, AmmoniumKept, SeasonShares, TimeCourse, CarbonToNitrogen, Uptake, MaterialClasses,
     ];
 
     /// <summary>Categories of materials; <c>never_with</c> may name one of them or a material.</summary>

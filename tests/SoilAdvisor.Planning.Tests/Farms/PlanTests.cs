@@ -72,7 +72,7 @@ public class PlanTests
     }
 
     [Fact]
-    public void What_was_spread_since_the_sample_is_subtracted_and_what_was_spread_before_is_not()
+    public void Nitrogen_spread_for_this_season_is_subtracted_whatever_the_day_of_sampling_and_that_of_earlier_seasons_is_not()
     {
         var bed = Farm.Bed("b", Farm.Test(80, 300), "spinach");
         AppliedMaterial Feather(DateOnly day) => new(Farm.Tables.Material("feather-meal").Value, Analysis("feather-meal"), MassPerArea.FromPoundsPerAcre(500).On(bed.Area), day, null);
@@ -80,7 +80,11 @@ public class PlanTests
 
         // 500 × 0.12 × 0.60 = 36 lb N of the 80 that the guide starts at.
         Assert.Equal(44, Floor(bed with { Applied = [Feather(new DateOnly(2026, 9, 15))] }), 1e-6);
-        Assert.Equal(80, Floor(bed with { Applied = [Feather(new DateOnly(2026, 9, 14))] }), 1e-6);
+        Assert.Equal(44, Floor(bed with { Applied = [Feather(new DateOnly(2026, 9, 14))] }), 1e-6);
+
+        // Planted on 20 April 2027: 270 days before it is 24 July 2026.
+        Assert.Equal(44, Floor(bed with { Applied = [Feather(new DateOnly(2026, 7, 24))] }), 1e-6);
+        Assert.Equal(80, Floor(bed with { Applied = [Feather(new DateOnly(2026, 7, 23))] }), 1e-6);
     }
 
     [Fact]
