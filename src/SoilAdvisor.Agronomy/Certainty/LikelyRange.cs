@@ -1,4 +1,5 @@
 using MathNet.Numerics.Distributions;
+using SoilAdvisor.Agronomy.Quantities;
 using SoilAdvisor.Agronomy.Ratings;
 using SoilAdvisor.Agronomy.SoilTests;
 
@@ -15,7 +16,8 @@ public readonly record struct LikelyRange(double Low, double High)
     /// <summary>How much of the probability lies within.</summary>
     public static Probability Share { get; } = Probability.FromFraction(0.8);
 
-    private static readonly double Deviations = Normal.InvCDF(0, 1, (1 + Share.Fraction) / 2);
+    /// <summary>Standard deviations from the middle to either end: 1.2816 for four in five.</summary>
+    public static Coefficient StandardScore { get; } = new(Normal.InvCDF(0, 1, (1 + Share.Fraction) / 2));
 
     /// <summary>The range around a measured result; null for "less than", "more than", and for a zero, which has no proportion.</summary>
     /// <param name="rating">The rating.</param>
@@ -30,10 +32,10 @@ public readonly record struct LikelyRange(double Low, double High)
 
         if (!spread.OnLogScale)
         {
-            return new LikelyRange(result - (Deviations * spread.PhUnits.PhUnits), result + (Deviations * spread.PhUnits.PhUnits));
+            return new LikelyRange(result - (StandardScore.Value * spread.PhUnits.PhUnits), result + (StandardScore.Value * spread.PhUnits.PhUnits));
         }
 
-        var ratio = Math.Exp(Deviations * spread.Relative.OfLogarithm);
+        var ratio = Math.Exp(StandardScore.Value * spread.Relative.OfLogarithm);
         return new LikelyRange(result / ratio, result * ratio);
     }
 }

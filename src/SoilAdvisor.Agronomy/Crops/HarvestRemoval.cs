@@ -26,22 +26,29 @@ internal static class HarvestRemoval
     /// <summary>The removal of all crops of the bed, or what is missing for it.</summary>
     public static Answer<MassPerArea> OfSeason(NeedRequest request, PlantNutrient nutrient, WorkingSheet? working)
     {
-        var total = default(MassPerArea);
         var assumed = new List<Assumption>();
-        for (var i = 0; i < request.Plantings.Count; i++)
+        var total = OfSeason(request.Plantings, nutrient, assumed, working);
+        if (total.IsGiven)
+        {
+            assumed.ForEach(request.Assume);
+        }
+
+        return total;
+    }
+
+    /// <summary>The removal of plantings one after the other, or what is missing for it.</summary>
+    public static Answer<MassPerArea> OfSeason(IReadOnlyList<Planting> plantings, PlantNutrient nutrient, List<Assumption> assumed, WorkingSheet? working)
+    {
+        var total = default(MassPerArea);
+        for (var i = 0; i < plantings.Count; i++)
         {
             var before = working?.LastLine ?? 0;
-            if (!OfCrop(request.Plantings[i], nutrient, assumed, working).TryGet(out var removal, out var refusal))
+            if (!OfCrop(plantings[i], nutrient, assumed, working).TryGet(out var removal, out var refusal))
             {
                 return Answer<MassPerArea>.Refused(refusal);
             }
 
             total = i == 0 ? removal : NeedFormulas.SeasonRemoval.Of((total, removal), working, Origin.Line(before), Origin.Line(working?.LastLine ?? 0));
-        }
-
-        foreach (var assumption in assumed)
-        {
-            request.Assume(assumption);
         }
 
         return Answer<MassPerArea>.Given(total);

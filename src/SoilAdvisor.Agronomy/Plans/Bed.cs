@@ -2,6 +2,7 @@ using SoilAdvisor.Agronomy.CoverCrops;
 using SoilAdvisor.Agronomy.Crops;
 using SoilAdvisor.Agronomy.SoilTests;
 using SoilAdvisor.Agronomy.Working;
+using SoilAdvisor.Agronomy.YearsAhead;
 using UnitsNet;
 
 namespace SoilAdvisor.Agronomy.Plans;
@@ -31,4 +32,8 @@ public sealed record Bed(
     Gap? Gap,
     double? WaterWithinFeet,
     string AreaShown,
-    IReadOnlyList<Assumption> Assumptions);
+    IReadOnlyList<Assumption> Assumptions)
+{
+    /// <summary>Compost wanted for structure; null for none.</summary>
+    public StructureAsked? Structure { get; init; }
+}

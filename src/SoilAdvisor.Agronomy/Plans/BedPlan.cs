@@ -6,6 +6,7 @@ using SoilAdvisor.Agronomy.Crops;
 using SoilAdvisor.Agronomy.Materials;
 using SoilAdvisor.Agronomy.Ratings;
 using SoilAdvisor.Agronomy.Working;
+using SoilAdvisor.Agronomy.YearsAhead;
 
 namespace SoilAdvisor.Agronomy.Plans;
 
@@ -57,4 +58,10 @@ public sealed record BedPlan(
 
     /// <summary>What fills the exchange of its soil, or why that cannot be said; null where the laboratory was not asked for the cations.</summary>
     public Answer<CationBalance>? Cations { get; init; }
+
+    /// <summary>Where its phosphorus and potassium are heading; null where both stand in their targets and nobody asked.</summary>
+    public YearsAheadPlan? YearsAhead { get; init; }
+
+    /// <summary>Compost for structure, or why there is none; null where none was asked for.</summary>
+    public Answer<StructureDressing>? StructureDressing { get; init; }
 }

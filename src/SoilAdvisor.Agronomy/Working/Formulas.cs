@@ -18,6 +18,7 @@ using SoilAdvisor.Agronomy.Plans;
 using SoilAdvisor.Agronomy.Quantities;
 using SoilAdvisor.Agronomy.Ratings;
 using SoilAdvisor.Agronomy.Sampling;
+using SoilAdvisor.Agronomy.YearsAhead;
 
 namespace SoilAdvisor.Agronomy.Working;
 
@@ -181,5 +182,22 @@ public static class Formulas
         BedFormulas.BedTopArea,
         BedFormulas.BedAndPathArea,
         BedFormulas.OnBroadcastAcre,
+        YearsAheadFormulas.PhosphateBalance,
+        YearsAheadFormulas.PotashBalance,
+        YearsAheadFormulas.ChangeOfPhosphorusTest,
+        YearsAheadFormulas.ChangeOfPotassiumTest,
+        YearsAheadFormulas.PotashForOneUnit,
+        YearsAheadFormulas.PhosphateToRaise,
+        YearsAheadFormulas.PotashToRaise,
+        YearsAheadFormulas.LikelyFactor,
+        YearsAheadFormulas.ProjectedTest,
+        YearsAheadFormulas.LowEnd,
+        YearsAheadFormulas.HighEnd,
+        YearsAheadFormulas.YearsToLevel,
+        YearsAheadFormulas.YearsToFall,
+        YearsAheadFormulas.HalfLife,
+        YearsAheadFormulas.ExponentialTest,
+        YearsAheadFormulas.LayerOfCompost,
+        YearsAheadFormulas.YearsOfRemoval,
     ];
 }

@@ -8,6 +8,7 @@ using SoilAdvisor.Api.Catalogues;
 using SoilAdvisor.Api.Http;
 using SoilAdvisor.Api.Materials;
 using SoilAdvisor.Api.SoilTests;
+using SoilAdvisor.Api.YearsAhead;
 using SoilAdvisor.ReferenceTables;
 
 namespace SoilAdvisor.Api.Beds;
@@ -35,6 +36,7 @@ internal static class BedReader
         var plantings = ReadEach(written.Crops, PointerPath.Down(pointer, "crops"), faults, (crop, here) => ReadPlanting(crop, here, tables, faults));
         var applied = ReadEach(written.Applied, PointerPath.Down(pointer, "applied"), faults, (a, here) => ReadApplied(a, here, test, region, tables, faults));
         var previous = ReadEach(written.Previous, PointerPath.Down(pointer, "previous"), faults, (s, here) => ReadStand(s, here, tables, faults));
+        var structure = StructureReader.Read(written.Structure, PointerPath.Down(pointer, "structure"), tables, faults);
         if (ground is null || test is null || faults.AnyWithin(pointer))
         {
             return null;
@@ -42,7 +44,10 @@ internal static class BedReader
 
         return new Bed(
             written.Id!.Trim(), ground.Area, ground.Spread, test, written.Site ?? "field", plantings, applied, previous,
-            ReadGap(written.Gap), (double?)written.WaterWithinFeet?.Number, ground.Shown, ground.Assumptions);
+            ReadGap(written.Gap), (double?)written.WaterWithinFeet?.Number, ground.Shown, ground.Assumptions)
+        {
+            Structure = structure,
+        };
     }
 
     /// <summary>A time that the validator has judged; null when none was given or it was faulty.</summary>

@@ -25,6 +25,7 @@ internal sealed class BedValidator : AbstractValidator<WrittenBed>
         RuleFor(b => b.Previous).HasAtMost(Limits.PerBed, "former stands on one bed");
         RuleForEach(b => b.Previous).SetValidator(new StandValidator());
         RuleFor(b => b.Gap).SetValidator(new GapValidator()!);
+        RuleFor(b => b.Structure).SetValidator(new YearsAhead.StructureValidator()!);
         RuleFor(b => b.WaterWithinFeet).IsOptionalNumber("The distance to water").IsNotNegative("The distance to water").IsAtMost(100_000, "The distance to water", "ft");
     }
 }

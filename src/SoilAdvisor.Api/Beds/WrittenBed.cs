@@ -1,5 +1,6 @@
 using SoilAdvisor.Api.Http;
 using SoilAdvisor.Api.SoilTests;
+using SoilAdvisor.Api.YearsAhead;
 
 namespace SoilAdvisor.Api.Beds;
 
@@ -34,4 +35,7 @@ internal sealed record WrittenBed
     public WrittenGap? Gap { get; init; }
 
     public WrittenNumber? WaterWithinFeet { get; init; }
+
+    /// <summary>Compost wanted for structure, whatever its nutrients.</summary>
+    public WrittenStructure? Structure { get; init; }
 }

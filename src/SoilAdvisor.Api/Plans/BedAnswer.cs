@@ -6,6 +6,7 @@ using SoilAdvisor.Api.Http;
 using SoilAdvisor.Api.Lime;
 using SoilAdvisor.Api.Ratings;
 using SoilAdvisor.Api.Working;
+using SoilAdvisor.Api.YearsAhead;
 
 namespace SoilAdvisor.Api.Plans;
 
@@ -41,6 +42,10 @@ internal sealed record BedAnswer(string Bed, string State, string Summary, Cited
     public IReadOnlyList<BalanceAnswer> Supplied { get; init; } = [];
 
     public IReadOnlyList<ShortfallAnswer> Shortfalls { get; init; } = [];
+
+    public YearsAheadAnswer? YearsAhead { get; init; }
+
+    public StructureAnswer? StructureDressing { get; init; }
 
     public CoverCropSelectionAnswer? CoverCrops { get; init; }
 

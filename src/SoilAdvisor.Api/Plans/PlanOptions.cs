@@ -1,4 +1,5 @@
 using SoilAdvisor.Api.Beds;
+using SoilAdvisor.Api.SoilTests;
 
 namespace SoilAdvisor.Api.Plans;
 
@@ -18,4 +19,7 @@ internal sealed record PlanOptions
 
     /// <summary>What the farm can buy and carry out; left out, nothing is limited.</summary>
     public WrittenFarmLimits? Limits { get; init; }
+
+    /// <summary>Years to look ahead, 1 to 20; left out, 5 for phosphorus and potassium that do not stand in their target.</summary>
+    public WrittenNumber? Years { get; init; }
 }

@@ -11,6 +11,7 @@ internal sealed class PlanOptionsValidator : AbstractValidator<PlanOptions>
         RuleFor(o => o.Date).IsOptionalDate("The date of the plan");
         RuleFor(o => o.Frost).SetValidator(new Beds.FrostValidator()!);
         RuleFor(o => o.Limits).SetValidator(new FarmLimitsValidator()!);
+        RuleFor(o => o.Years).IsOptionalNumber("The number of years").IsAboveZero("The number of years").IsWhole("The number of years").IsAtMost(Agronomy.YearsAhead.Projections.MostYears, "The number of years", "years");
         RuleFor(o => o.LimeMethod).IsOptionalText("The lime method");
         RuleFor(o => o.Currency)
             .Must(c => c is null || (c.Length == 3 && c.All(char.IsAsciiLetterUpper)))

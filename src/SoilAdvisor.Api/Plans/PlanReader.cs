@@ -41,6 +41,7 @@ internal static class PlanReader
                 request.Farm, date ?? calculation.Today, guide, request.Region, [.. beds.Select(b => b.Bed)], materials,
                 request.Options?.Currency, BedReader.ReadFrost(request.Options?.Frost), limeMethod, calculation.Asked.Working, request.Subregion)
             {
+                Years = (int?)request.Options?.Years?.Number,
                 Limits = FarmLimitsReader.Read(request.Options?.Limits, "/options/limits", faults),
             },
             [.. beds.Select(b => b.Index)],

@@ -13,6 +13,7 @@ using SoilAdvisor.Api.Lime;
 using SoilAdvisor.Api.Ratings;
 using SoilAdvisor.Api.SoilTests;
 using SoilAdvisor.Api.Working;
+using SoilAdvisor.Api.YearsAhead;
 
 namespace SoilAdvisor.Api.Plans;
 
@@ -27,7 +28,7 @@ internal static class PlanWriter
         var beds = new BedAnswer[Math.Min(request.Beds!.Count, Limits.Beds)];
         for (var i = 0; i < plan.Beds.Count; i++)
         {
-            beds[read.BedIndexes[i]] = Write(plan.Beds[i], read.Tests[plan.Beds[i].Bed.SoilTest.Id].Pointer, Refusals(plan.Beds[i], read.BedIndexes[i], read, calculation), calculation);
+            beds[read.BedIndexes[i]] = Write(plan.Beds[i], read.Tests[plan.Beds[i].Bed.SoilTest.Id].Pointer, PointerPath.Down("/beds", read.BedIndexes[i]), Refusals(plan.Beds[i], read.BedIndexes[i], read, calculation), calculation);
         }
 
         for (var i = 0; i < beds.Length; i++)
@@ -96,7 +97,7 @@ internal static class PlanWriter
             Refused = [.. calculation.Faults.All.Where(f => PointerPath.IsWithin(f.Pointer, pointer))],
         };
 
-    private static BedAnswer Write(BedPlan plan, string testPointer, IReadOnlyList<Fault> refusals, Calculation calculation)
+    private static BedAnswer Write(BedPlan plan, string testPointer, string bedPointer, IReadOnlyList<Fault> refusals, Calculation calculation)
     {
         var (bed, units) = (plan.Bed, calculation.Units);
         var basis = BedReader.WordOf(bed.Spread);
@@ -120,6 +121,8 @@ internal static class PlanWriter
             Supplied = [.. plan.Balances.Select(b => Write(b, calculation))],
             Shortfalls = [.. plan.Shortfalls.Select(s => new ShortfallAnswer(
                 s.Nutrient.Symbol(), s.PlantingIndex, units.PerArea(s.By), s.IsCeiling ? "ceiling" : "floor", s.WhatWouldMeetIt, calculation.Cite(Citation.OurArithmetic)))],
+            YearsAhead = YearsAheadWriter.Write(plan.YearsAhead, bedPointer, calculation),
+            StructureDressing = YearsAheadWriter.Write(plan.StructureDressing, bed, bedPointer, calculation),
             CoverCrops = CoverCropWriter.Write(plan.CoverCrops, calculation),
             Findings = [.. plan.Findings.Select(f => FindingAnswer.Of(f, calculation))],
             Cautions = [.. plan.Cautions.Select(c => new CautionEntry(c.Id, c.Text, calculation.Cite(c.Source)))],
