@@ -40,4 +40,7 @@ public sealed record FarmRequest(
 
     /// <summary>The rule that tested metals are held against; null: none is applied, and that is said.</summary>
     public MetalRule? MetalRule { get; init; }
+
+    /// <summary>Years to look ahead, 1 to 20; null takes 5 for what is not in its target.</summary>
+    public int? Years { get; init; }
 }

@@ -14,6 +14,7 @@ using SoilAdvisor.Agronomy.NitrogenSupply;
 using SoilAdvisor.Agronomy.Quantities;
 using SoilAdvisor.Agronomy.Ratings;
 using SoilAdvisor.Agronomy.Working;
+using SoilAdvisor.Agronomy.YearsAhead;
 using SoilAdvisor.ReferenceTables.Acidity;
 using SoilAdvisor.ReferenceTables.Certainty;
 using SoilAdvisor.ReferenceTables.Cations;
@@ -27,6 +28,7 @@ using SoilAdvisor.ReferenceTables.Materials;
 using SoilAdvisor.ReferenceTables.MethodConversions;
 using SoilAdvisor.ReferenceTables.NitrogenSupply;
 using SoilAdvisor.ReferenceTables.Reading;
+using SoilAdvisor.ReferenceTables.YearsAhead;
 
 namespace SoilAdvisor.ReferenceTables;
 
@@ -61,6 +63,7 @@ public sealed class Tables
         Liming = LimingBuilding.Build(folder);
         OrganicRules = ById(OrganicRuleBuilding.Build(folder), r => r.Id);
         Variability = VariabilityBuilding.Build(folder);
+        TestMovements = TestMovementBuilding.Build(folder);
         QuadraticRates = ById(RateEquationBuilding.Quadratics(folder), q => q.Id);
         SidedressTables = [.. RateEquationBuilding.SidedressTables(folder)];
         MetalRules = ById(MetalRuleBuilding.Build(folder), r => r.Id);
@@ -115,6 +118,9 @@ public sealed class Tables
 
     /// <summary>How far results of the same ground lie apart; without rows where the folder has no such table.</summary>
     public Variability Variability { get; }
+
+    /// <summary>How far what is spread or removed moves a soil test; without rows where the folder has no such table.</summary>
+    public TestMovements TestMovements { get; }
 
     /// <summary>Parabolas from a soil test index to a rate, by id.</summary>
     public IReadOnlyDictionary<string, QuadraticRate> QuadraticRates { get; }

@@ -64,6 +64,11 @@ public static class StructureDressings
             (rate, reason) = (offered.LargestSingleRate, $"its largest single rate is {PlainNumber.Of(offered.LargestSingleRate.PoundsPerAcre)} lb/acre");
         }
 
+        if (limits.Cap is { } cap && rate > cap.Most)
+        {
+            (rate, reason) = (cap.Most, cap.Reason);
+        }
+
         // The richest analysis counts: a limit must hold whatever the load turns out to be.
         if (limits.MostPhosphate is { } most && rich > 0 && rate * rich > most)
         {

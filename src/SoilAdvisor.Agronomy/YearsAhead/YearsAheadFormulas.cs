@@ -101,7 +101,8 @@ public static class YearsAheadFormulas
         ],
         new(new Symbol("N", "phosphate (P2O5) in all", "lb/acre"), y => y.PoundsPerAcre),
         v => (SoilConcentration.FromMilligramsPerKilogram(v[0]), SoilConcentration.FromMilligramsPerKilogram(v[1]), new Coefficient(v[2])),
-        x => Rate<TotalP2O5>.FromPoundsPerAcre(Math.Max(x.Level.MilligramsPerKilogram - x.Test.MilligramsPerKilogram, 0) * x.PoundsPerUnit.Value));
+        x => Rate<TotalP2O5>.FromPoundsPerAcre(Math.Max(x.Level.MilligramsPerKilogram - x.Test.MilligramsPerKilogram, 0) * x.PoundsPerUnit.Value),
+        RestatedOnly);
 
     /// <summary>Potash, beyond what the harvests take, that lifts a test to a level: N = max(L − T, 0) × c.</summary>
     public static Formula<(SoilConcentration Level, SoilConcentration Test, Coefficient PoundsPerUnit), Rate<K2O>> PotashToRaise { get; } = new(
@@ -116,7 +117,8 @@ public static class YearsAheadFormulas
         ],
         new(new Symbol("N", "potash (K2O) in all", "lb/acre"), y => y.PoundsPerAcre),
         v => (SoilConcentration.FromMilligramsPerKilogram(v[0]), SoilConcentration.FromMilligramsPerKilogram(v[1]), new Coefficient(v[2])),
-        x => Rate<K2O>.FromPoundsPerAcre(Math.Max(x.Level.MilligramsPerKilogram - x.Test.MilligramsPerKilogram, 0) * x.PoundsPerUnit.Value));
+        x => Rate<K2O>.FromPoundsPerAcre(Math.Max(x.Level.MilligramsPerKilogram - x.Test.MilligramsPerKilogram, 0) * x.PoundsPerUnit.Value),
+        RestatedOnly);
 
     /// <summary>By what a result is divided and multiplied to find where its true value lies four times in five.</summary>
     public static Formula<(Coefficient Score, CoefficientOfVariation Spread), Coefficient> LikelyFactor { get; } = new(
@@ -231,7 +233,8 @@ public static class YearsAheadFormulas
         [new(new Symbol("k", "rate of the exponential fall", "1/year", 1e-6, 10), x => x.Value)],
         new(new Symbol("t", "years until half is left", "year"), y => y.Value),
         v => new Coefficient(v[0]),
-        x => new Coefficient(Math.Log(2) / x.Value));
+        x => new Coefficient(Math.Log(2) / x.Value),
+        "The abstract prints half-lives beside yearly shares, not the rate k; checked against both half-lives.");
 
     /// <summary>
     /// The general published model: what is spread lifts the test at once, and the whole then falls exponentially. Its coefficients belong
@@ -266,7 +269,8 @@ public static class YearsAheadFormulas
         ],
         new(new Symbol("M", "weight on an acre", "lb/acre"), y => y.PoundsPerAcre),
         v => (new Coefficient(v[0]), new Coefficient(v[1])),
-        x => MassPerArea.FromPoundsPerAcre(x.Inches.Value * 43560 / 12 / 27 * x.PoundsPerCubicYard.Value));
+        x => MassPerArea.FromPoundsPerAcre(x.Inches.Value * 43560 / 12 / 27 * x.PoundsPerCubicYard.Value),
+        "Plain geometry; no publication that was read works it as an example.");
 
     /// <summary>Years of harvests that a spreading of phosphate lasts for: y = A / R.</summary>
     public static Formula<(Rate<TotalP2O5> Applied, Rate<TotalP2O5> Removed), Coefficient> YearsOfRemoval { get; } = new(

@@ -43,7 +43,7 @@ internal static class Balances
         var rows = model.Requirements.Where(r => r.Nutrient == nutrient && r.Ceiling is not null).ToList();
         return rows.Count == 0
             ? (null, null)
-            : (rows.Select(r => r.Ceiling!.Value).Aggregate((a, b) => a + b) + lime.Supplied[nutrient], string.Join("; ", rows.Select(r => r.CeilingReason).Distinct(StringComparer.Ordinal)));
+            : (rows.Select(r => r.Ceiling!.Value).Aggregate((a, b) => a + b) + lime.Supplied[nutrient] + model.FromDressing[nutrient], string.Join("; ", rows.Select(r => r.CeilingReason).Distinct(StringComparer.Ordinal)));
     }
 
     private static MassPerArea Sum(IReadOnlyList<MaterialApplication> applications, Func<MaterialApplication, MassPerArea> of) =>

@@ -3,6 +3,7 @@ using SoilAdvisor.Agronomy.Materials;
 using SoilAdvisor.Agronomy.Plans;
 using SoilAdvisor.Agronomy.Quantities;
 using SoilAdvisor.Agronomy.Working;
+using SoilAdvisor.Agronomy.YearsAhead;
 using SoilAdvisor.Planning.MaterialChoice;
 
 namespace SoilAdvisor.Planning.Beds;
@@ -22,17 +23,30 @@ internal sealed class BedModel
     private readonly BedLime lime;
     private readonly PhosphorusLimit phosphorus;
     private readonly IReadOnlyList<PlantingFloor> floors;
+    private readonly string? dressing;
     private readonly List<Assumption> assumptions;
 
-    public BedModel(Bed bed, BedLime lime, PhosphorusLimit phosphorus, IReadOnlyList<PlantingFloor> floors)
+    /// <summary>The model of a bed.</summary>
+    /// <param name="bed">The bed.</param>
+    /// <param name="lime">Its lime, which counts before anything else.</param>
+    /// <param name="phosphorus">How much phosphate may come along.</param>
+    /// <param name="floors">Needs less credits.</param>
+    /// <param name="dressing">Compost for structure, spread before the first planting whatever is needed; null for none.</param>
+    public BedModel(Bed bed, BedLime lime, PhosphorusLimit phosphorus, IReadOnlyList<PlantingFloor> floors, StructureDressing? dressing = null)
     {
-        (this.bed, this.lime, this.phosphorus, this.floors) = (bed, lime, phosphorus, floors);
+        (this.bed, this.lime, this.phosphorus) = (bed, lime, phosphorus);
+        this.dressing = dressing?.Offered.Material.Id;
+        FromDressing = dressing?.Supplied ?? NutrientVector.Zero;
+        this.floors = dressing is null ? floors : [.. floors.Select(LessDressing)];
         assumptions = [.. phosphorus.Assumptions];
         Requirements = [.. NitrogenOfEachPlanting(), .. SeasonFloors(), .. Ceilings()];
     }
 
     /// <summary>Floors and ceilings that materials have to keep.</summary>
     public IReadOnlyList<Requirement> Requirements { get; }
+
+    /// <summary>What the dressing for structure brings, which lowers every floor and ceiling.</summary>
+    public NutrientVector FromDressing { get; }
 
     /// <summary>What was assumed on the way.</summary>
     public IReadOnlyList<Assumption> Assumptions => assumptions;
@@ -44,7 +58,7 @@ internal sealed class BedModel
     public MaterialModel For(IReadOnlyList<OfferedMaterial> offered, bool priced, ISet<string>? leftOut = null)
     {
         var spreadable = new Spreadable(bed, lime, phosphorus, floors, Requirements);
-        var variables = spreadable.Of(offered);
+        var variables = spreadable.Of(dressing is null ? offered : [.. offered.Where(o => o.Material.Id != dressing)]);
         leftOut?.UnionWith(spreadable.Reasons);
         return new MaterialModel(variables, Requirements, Excesses(), SharedLimits(variables), priced);
     }
@@ -81,18 +95,30 @@ internal sealed class BedModel
     {
         if (phosphorus.Most is { } most)
         {
-            var taken = SpreadSinceSample.Of(bed)[Nutrient.TotalP2O5] + lime.Supplied[Nutrient.TotalP2O5];
+            var taken = SpreadSinceSample.Of(bed)[Nutrient.TotalP2O5] + lime.Supplied[Nutrient.TotalP2O5] + FromDressing[Nutrient.TotalP2O5];
             yield return new Requirement(Nutrient.TotalP2O5, null, null, MassPerArea.Larger(most - taken, default), phosphorus.Reason);
         }
 
-        yield return new Requirement(Nutrient.CalciumCarbonate, null, null, lime.Left, "materials may raise the pH no further than the lime requirement");
+        yield return new Requirement(Nutrient.CalciumCarbonate, null, null, MassPerArea.Larger(lime.Left - FromDressing[Nutrient.CalciumCarbonate], default), "materials may raise the pH no further than the lime requirement");
     }
 
     // What materials must still bring once the lime has brought its share.
     private MassPerArea FloorOf(Nutrient nutrient)
     {
         var needed = floors.Where(f => f.Nutrient == nutrient).Select(f => f.Low).Aggregate(default(MassPerArea), (a, b) => a + b);
-        return MassPerArea.Larger(needed - lime.Supplied[nutrient], default);
+        return MassPerArea.Larger(needed - lime.Supplied[nutrient] - (nutrient == Nutrient.AvailableN ? default : FromDressing[nutrient]), default);
+    }
+
+    // Nitrogen of the dressing counts for the first planting; the other nutrients for the season, where the floors are summed.
+    private PlantingFloor LessDressing(PlantingFloor floor)
+    {
+        if (floor.Nutrient != Nutrient.AvailableN || floor.PlantingIndex != 0)
+        {
+            return floor;
+        }
+
+        var brought = MassPerArea.Larger(FromDressing[Nutrient.AvailableN], default);
+        return floor with { Low = MassPerArea.Larger(floor.Low - brought, default), High = MassPerArea.Larger(floor.High - brought, default) };
     }
 
     private IReadOnlyList<Excess> Excesses() =>

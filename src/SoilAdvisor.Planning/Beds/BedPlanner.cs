@@ -10,6 +10,7 @@ using SoilAdvisor.Agronomy.Quantities;
 using SoilAdvisor.Agronomy.Ratings;
 using SoilAdvisor.Agronomy.SoilTests;
 using SoilAdvisor.Agronomy.Working;
+using SoilAdvisor.Planning.YearsAhead;
 using SoilAdvisor.ReferenceTables;
 
 namespace SoilAdvisor.Planning.Beds;
@@ -35,14 +36,17 @@ internal sealed class BedPlanner(FarmRequest request, Tables tables, Guide guide
         var need = NeedOf(bed, ratings, working);
         var floors = BedFloors.Of(need, working);
         var lime = BedLime.Of(bed, request, tables, offers, ratings, floors, working);
-        var rules = new BedModel(bed, lime, PhosphorusLimit.Of(need, ratings), floors);
-        var offered = offers.For(lime.PhAfterLiming);
+        var (phosphorus, offered) = (PhosphorusLimit.Of(need, ratings), offers.For(lime.PhAfterLiming));
+        var dressing = BedStructure.Of(bed, request.Region, tables, offered, phosphorus, floors, lime, working);
+        var rules = new BedModel(bed, lime, phosphorus, floors, dressing is { IsGiven: true, Value: var compost } ? compost : null);
         var leftOut = new SortedSet<string>(StringComparer.Ordinal);
         return new PreparedBed(bed, ratings, need, lime, floors, rules, offered, rules.For(offered, offers.Priced, leftOut), leftOut, refused, working)
         {
             Certainties = certainties,
             Cations = cations,
             Indices = indices,
+            Phosphorus = phosphorus,
+            Dressing = dressing,
         };
     }
 
@@ -52,13 +56,24 @@ internal sealed class BedPlanner(FarmRequest request, Tables tables, Guide guide
     public BedPlan Finish(PreparedBed prepared, MaterialPlan plan)
     {
         var (bed, ratings, need, lime) = (prepared.Bed, prepared.Ratings, prepared.Need, prepared.Lime);
-        var applications = new Spreading(bed, need, plan, offers, lime.PhAfterLiming).All(prepared.Working);
+        IReadOnlyList<MaterialApplication> applications =
+        [
+            .. prepared.Dressing is { IsGiven: true, Value: var dressing } ? [BedStructure.Application(dressing, bed, prepared.Working)] : Array.Empty<MaterialApplication>(),
+            .. new Spreading(bed, need, plan, offers, lime.PhAfterLiming).All(prepared.Working),
+        ];
+        var years = new BedYears(request, tables, offers);
+        var ahead = years.Of(prepared, applications, prepared.Working);
         var shortfalls = Shortfalls(lime, plan, prepared.Rules, prepared.Offered);
         var balances = Balances.Of(prepared.Floors, prepared.Rules, lime, applications);
         List<(string Pointer, Refusal Refusal)> refused = [.. prepared.Refused, .. need.Refused];
         if (lime.Refused is { } noLime)
         {
             refused.Add(("/soilTest", noLime));
+        }
+
+        if (prepared.Dressing is { IsGiven: false, Reason: var noDressing })
+        {
+            refused.Add(("/structure", noDressing));
         }
 
         var state = StateOf(need, lime);
@@ -77,7 +92,7 @@ internal sealed class BedPlanner(FarmRequest request, Tables tables, Guide guide
             CautionsFor.Plan(bed, applications, lime.Plan, tables.Cautions),
             [.. BedWarnings.Of(bed, request.Date, lime, prepared.Floors, applications, balances), .. prepared.LeftOut],
             refused,
-            Assumptions(bed, need, lime, prepared.Rules, ratings, prepared.Certainties, applications),
+            [.. Assumptions(bed, need, lime, prepared.Rules, ratings, prepared.Certainties, applications).Concat(years.Assumptions(ahead)).DistinctBy(a => (a.Code, a.Text))],
             Costs.Sum([.. applications.Select(a => a.Cost), lime.Plan?.Chosen?.Cost]),
             prepared.Working?.Lines ?? [])
         {
@@ -85,6 +100,8 @@ internal sealed class BedPlanner(FarmRequest request, Tables tables, Guide guide
             Cations = prepared.Cations,
             Indices = prepared.Indices,
             Ceilings = guide.CeilingsFor(bed.SoilTest),
+            YearsAhead = ahead,
+            StructureDressing = prepared.Dressing,
         };
     }
 

@@ -5,6 +5,7 @@ using SoilAdvisor.Agronomy.Materials;
 using SoilAdvisor.Agronomy.Plans;
 using SoilAdvisor.Agronomy.Ratings;
 using SoilAdvisor.Agronomy.Working;
+using SoilAdvisor.Agronomy.YearsAhead;
 using SoilAdvisor.Planning.MaterialChoice;
 
 namespace SoilAdvisor.Planning.Beds;
@@ -42,4 +43,10 @@ internal sealed record PreparedBed(
 
     /// <summary>Indices of several readings that the guide rates.</summary>
     public required IReadOnlyList<(GuideIndex Index, Answer<Rating> Answer)> Indices { get; init; }
+
+    /// <summary>Compost for structure, or why there is none; null where none was asked for.</summary>
+    public Answer<StructureDressing>? Dressing { get; init; }
+
+    /// <summary>How much phosphate may come along where none is needed.</summary>
+    public required PhosphorusLimit Phosphorus { get; init; }
 }

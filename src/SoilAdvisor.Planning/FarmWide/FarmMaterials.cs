@@ -2,6 +2,7 @@ using System.Globalization;
 using SoilAdvisor.Agronomy.Materials;
 using SoilAdvisor.Planning.Beds;
 using SoilAdvisor.Planning.MaterialChoice;
+using UnitsNet;
 
 namespace SoilAdvisor.Planning.FarmWide;
 
@@ -35,15 +36,22 @@ internal sealed record FarmMaterials(IReadOnlyList<MaterialPlan> Plans, int Diff
 
     private static List<FarmProduct> Products(IReadOnlyList<PreparedBed> beds)
     {
-        var asLime = beds.Select(b => (b.Bed, b.Lime.Plan?.Chosen)).Where(l => l.Chosen is not null)
-            .GroupBy(l => l.Chosen!.Offered.Material.Id, StringComparer.Ordinal)
-            .ToDictionary(g => g.Key, g => g.Sum(l => (l.Chosen!.PerBed ?? l.Chosen.Rate.On(l.Bed.Area)).Pounds), StringComparer.Ordinal);
+        var taken = beds.SelectMany(Taken)
+            .GroupBy(t => t.Offered.Material.Id, StringComparer.Ordinal)
+            .ToDictionary(g => g.Key, g => g.Sum(t => t.PerBed.Pounds), StringComparer.Ordinal);
         return
         [
             .. beds.SelectMany(b => b.Model.Variables).Select(v => v.Offered).DistinctBy(o => o.Material.Id)
-                .Select(o => FarmProduct.Of(o, asLime.GetValueOrDefault(o.Material.Id))),
+                .Select(o => FarmProduct.Of(o, taken.GetValueOrDefault(o.Material.Id))),
         ];
     }
+
+    // Lime and compost for structure are fixed before the choice and come off the same shelf.
+    private static IEnumerable<(OfferedMaterial Offered, Mass PerBed)> Taken(PreparedBed bed) =>
+    [
+        .. bed.Lime.Plan?.Chosen is { } lime ? [(lime.Offered, lime.PerBed ?? lime.Rate.On(bed.Bed.Area))] : Array.Empty<(OfferedMaterial, Mass)>(),
+        .. bed.Dressing is { IsGiven: true, Value: var dressing } ? [(dressing.Offered, dressing.Rate.On(bed.Bed.Area))] : Array.Empty<(OfferedMaterial, Mass)>(),
+    ];
 
     private static IReadOnlyList<MaterialPlan> Spread(int beds, IReadOnlyList<NeedGroup> groups, Func<int, MaterialPlan> of)
     {

@@ -8,7 +8,7 @@ namespace SoilAdvisor.Planning.FarmWide;
 /// <param name="PackPounds">Size of the pack that is sold whole; null for any amount.</param>
 /// <param name="Freight">Cost of delivery, paid once when any is bought; 0 for none.</param>
 /// <param name="StockPounds">On the shelf.</param>
-/// <param name="TakenPounds">Already planned as lime.</param>
+/// <param name="TakenPounds">Already planned as lime or as compost for structure.</param>
 internal sealed record FarmProduct(OfferedMaterial Offered, double PricePerPound, double? PackPounds, double Freight, double StockPounds, double TakenPounds)
 {
     public static FarmProduct Of(OfferedMaterial offered, double takenPounds) => new(

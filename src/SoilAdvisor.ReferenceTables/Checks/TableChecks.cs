@@ -64,6 +64,8 @@ internal static class TableChecks
         new LimeCellsFitCheck(),
         new SpreadFitsCheck(),
         new SpreadOneRowCheck(),
+        new TestChangeFitsCheck(),
+        new TestChangeOneRowCheck(),
         new CationPartsCheck(),
         new ConversionPartsCheck(),
         new OrganicReleaseCheck(),

@@ -211,12 +211,17 @@ internal static class RowKinds
     public static RowKind MaterialClasses { get; } = Of("material-classes", "nitrogen-release", "material-classes", Presence.Optional,
         Key("material"), OptionalWord("manure_class", NitrogenMaterialClasses), OptionalWord("season_class", NitrogenSeasonClasses), new KindColumn("course", Id, true, null));
 
+    public static RowKind TestChanges { get; } = Of("test-changes", "test-changes", "changes", Presence.Optional,
+        Key("id"), Word("nutrient", ["P2O5", "K2O"]), OptionalWord("extractant", Words.Extractants.Ids), OptionalWord("printed_for", Words.Extractants.Ids), Word("used_for", MovementWords.Uses),
+        OptionalNumber("value"), OptionalNumber("per_cec"), OptionalNumber("band_factor"), OptionalNumber("low"), OptionalNumber("high"),
+        OptionalText("unit"), OptionalText("regions"), OptionalText("text"));
+
     /// <summary>All of them.</summary>
     public static IReadOnlyList<RowKind> All { get; } =
     [
         Ratings, Indices, Ceilings, Rates, Splits, RateParameters, Credits, Crops, CropValues, Aliases, Removals, TargetPhs, Materials, MaterialValues, Cautions,
         MaterialCautions, CoverCrops, CoverCropValues, LimeCells, LimeEquations, LimeParameters, OrganicRules, Variability, QuadraticRates, SidedressRates,
-        CationWeights, CationBuffers, CationLimits, ReferenceSaturations, RatioTrials, MethodConversions,
+        TestChanges, CationWeights, CationBuffers, CationLimits, ReferenceSaturations, RatioTrials, MethodConversions,
         MetalRules, MetalLimits, SaltLimits, Resampling, LimingFigures, Sieves, LimeIndexes, LimeDoseLimits, MagnesiumCutOffs, SulfurTable, SulfurRules,
         OrganicRelease, AmmoniumKept, SeasonShares, TimeCourse, CarbonToNitrogen, Uptake, MaterialClasses,
     ];
