@@ -1,5 +1,5 @@
 using SoilAdvisor.Api.Beds;
-using SoilAdvisor.Api.SoilTests;
+using SoilAdvisor.Api.Http;
 
 namespace SoilAdvisor.Api.Plans;
 

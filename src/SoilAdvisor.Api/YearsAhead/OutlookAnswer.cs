@@ -12,7 +12,7 @@ internal sealed record OutlookAnswer(CitedAs By) : Sourced(By)
 
     public string? Standing { get; init; }
 
-    public TargetAnswer? Target { get; init; }
+    public TargetSpanAnswer? Target { get; init; }
 
     /// <summary>Spread each year.</summary>
     public Quantity? Applied { get; init; }

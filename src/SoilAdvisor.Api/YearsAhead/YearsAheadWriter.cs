@@ -82,7 +82,7 @@ internal static class YearsAheadWriter
             Unit = Unit,
             Extractant = Words.Extractants.IdOf(outlook.Projection.Test.Extractant),
             Standing = RatingWriter.WordOf(outlook.Standing),
-            Target = outlook.TargetFrom is null && outlook.TargetTo is null ? null : new TargetAnswer(Number(outlook.TargetFrom), Number(outlook.TargetTo)),
+            Target = outlook.TargetFrom is null && outlook.TargetTo is null ? null : new TargetSpanAnswer(Number(outlook.TargetFrom), Number(outlook.TargetTo)),
             Applied = units.PerArea(outlook.Applied),
             Once = outlook.Once.IsZero ? null : units.PerArea(outlook.Once),
             Removed = units.PerArea(outlook.Removed),

@@ -31,6 +31,9 @@ internal static class BedColumns
     public static readonly Column AppliedAmount = new("applied amount", "lb");
     public static readonly Column AppliedDate = new("applied date");
     public static readonly Column WorkedIn = new("worked in");
+    public static readonly Column StructureMaterial = new("structure material");
+    public static readonly Column StructureRate = new("structure rate", "ton/acre");
+    public static readonly Column StructureDepth = new("structure depth", "in");
     public static readonly Column WaterWithin = new("water within", "ft");
 
     /// <summary>All of them, in the order of the document.</summary>
@@ -38,6 +41,6 @@ internal static class BedColumns
     [
         Bed, Length, Width, Area, CentreSpacing, Spread, SoilTest, Site, Crops, PlantingDates, FirstHarvests, LastHarvests, ExpectedYields, Placements,
         GapFrom, GapTo, PreviousCrop, PreviousCoverCrop, CoverCropKilled, CoverCropStage, CoverCropDryMatter, CoverCropNitrogen,
-        Applied, AppliedAmount, AppliedDate, WorkedIn, WaterWithin,
+        Applied, AppliedAmount, AppliedDate, WorkedIn, StructureMaterial, StructureRate, StructureDepth, WaterWithin,
     ];
 }

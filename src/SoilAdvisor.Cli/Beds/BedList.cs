@@ -43,6 +43,7 @@ internal static class BedList
         ("applied", Applied(cells)),
         ("previous", Previous(cells)),
         ("gap", Gap(cells)),
+        ("structure", Structure(cells)),
         ("waterWithinFeet", cells.Text("waterWithinFeet", BedColumns.WaterWithin)));
 
     private static JsonArray? Crops(Cells cells)
@@ -91,6 +92,15 @@ internal static class BedList
         }
 
         return Each(stands.Count, i => stands[i]);
+    }
+
+    private static JsonObject? Structure(Cells cells)
+    {
+        var structure = Members.Of(
+            ("material", cells.Text("structure/material", BedColumns.StructureMaterial)),
+            ("rate", cells.Measure("structure/rate", BedColumns.StructureRate)),
+            ("depth", cells.Measure("structure/depth", BedColumns.StructureDepth)));
+        return structure.Count > 0 ? structure : null;
     }
 
     private static JsonObject? Gap(Cells cells)

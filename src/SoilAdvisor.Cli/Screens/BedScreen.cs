@@ -26,6 +26,7 @@ internal static class BedScreen
 
         Need(paper, bed);
         paper.List(bed.Each("shortfalls").Select(Shortfall));
+        YearsAheadScreen.Draw(paper, bed);
         CoverCrops(paper, bed);
         paper.Refused(bed.Each("refused").Where(IsOfBed));
         paper.List(bed.Each("findings").Where(Blocks).Select(f => Finding(paper, f)));

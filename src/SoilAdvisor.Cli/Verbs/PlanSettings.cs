@@ -30,6 +30,10 @@ internal sealed class PlanSettings : CalculationSettings
     [Description("Published lime method. Without it, one made for the buffer that the laboratory used; \"soil show lime-methods\" lists them.")]
     public string? LimeMethod { get; init; }
 
+    [CommandOption("--years <NUMBER>")]
+    [Description("Years to look ahead at phosphorus and potassium, 1 to 20. Without it, 5 where a test does not stand in its target.")]
+    public string? Years { get; init; }
+
     [CommandOption("--subregion <PART>")]
     [Description("Part of the guide's region, where its limits depend on it, for example \"Coastal Plain\".")]
     public string? Subregion { get; init; }

@@ -79,6 +79,7 @@ internal sealed class PlanVerb(Screen screen) : ServiceVerb<PlanSettings, PlanFi
         Set("/region", settings.Region, "--region");
         Set("/subregion", settings.Subregion, "--subregion");
         Set("/options/date", settings.Date, "--date");
+        Set("/options/years", settings.Years, "--years");
         Set("/options/limeMethod", settings.LimeMethod, "--lime-method");
         Set("/options/limits/productsPerBed", settings.ProductsPerBed, "--products-per-bed");
         Set("/options/limits/products", settings.Products, "--products");
