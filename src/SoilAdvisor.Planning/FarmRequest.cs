@@ -1,4 +1,5 @@
 using SoilAdvisor.Agronomy.Acidity;
+using SoilAdvisor.Agronomy.Climate;
 using SoilAdvisor.Agronomy.CoverCrops;
 using SoilAdvisor.Agronomy.FieldWork;
 using SoilAdvisor.Agronomy.Materials.Metals;
@@ -43,4 +44,10 @@ public sealed record FarmRequest(
 
     /// <summary>Years to look ahead, 1 to 20; null takes 5 for what is not in its target.</summary>
     public int? Years { get; init; }
+
+    /// <summary>What is known of the farm's climate beside its frost dates; null when nothing was said.</summary>
+    public FarmClimate? Climate { get; init; }
+
+    /// <summary>Weights of reasons for and against cover crops.</summary>
+    public CoverCropWeights CoverCropWeights { get; init; } = CoverCropWeights.Standard;
 }

@@ -56,6 +56,7 @@ public sealed class Tables
         Cautions = ById(MaterialBuilding.Cautions(folder), c => c.Id);
         Materials = ById(MaterialBuilding.Build(folder, Cautions), m => m.Id);
         CoverCrops = ById(CoverCropBuilding.Build(folder), c => c.Id);
+        CoverCropTables = CoverCropBuilding.Tables([.. CoverCrops.Values], folder);
         LimeMethods = ById(folder.LimeMethods.Select(d => LimeMethodBuilding.Build(d, folder)), m => m.Id);
         MethodConversions = ById(MethodConversionBuilding.Build(folder), c => c.Id);
         Cations = CationBuilding.Build(folder);
@@ -98,6 +99,9 @@ public sealed class Tables
 
     /// <summary>Cover crops by id.</summary>
     public IReadOnlyDictionary<string, CoverCrop> CoverCrops { get; }
+
+    /// <summary>What is published on cover crops: regional dates, waits, hosts, trials, nitrogen by stage, termination guidance.</summary>
+    public CoverCropTables CoverCropTables { get; }
 
     /// <summary>Lime methods by id.</summary>
     public IReadOnlyDictionary<string, LimeMethod> LimeMethods { get; }

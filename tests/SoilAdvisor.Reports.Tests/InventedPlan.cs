@@ -216,11 +216,23 @@ internal static class InventedPlan
     {
         var days = new CoverCropValue("days-to-flower", null, 30, 40, "days", null, MaterialPage, null);
         var seed = new CoverCropValue("seed-rate", 60, null, null, "lb/acre", null, MaterialPage, null);
+        var wait = new PlantBack(14, [new PlantBackRule("invented", "settling", [], [], "any", 14, null, true, "two invented weeks", MaterialPage)]);
+        var window = new CoverWindow(
+            new DateOnly(2027, 8, 1), new DateOnly(2027, 8, 12), new DateOnly(2027, 8, 31), new DateOnly(2027, 8, 31), new DateOnly(2027, 9, 11), new DateOnly(2027, 9, 25), WinterFate.NoWinter, null, days, days, wait, null);
+        var stand = CoverCropFormulas.Stand(MassPerArea.FromPoundsPerAcre(2000), MassShare.FromPercent(2));
+        var numbers = new CoverCropNumbers(
+            new CoverCropRange(MassPerArea.FromPoundsPerAcre(2000), MassPerArea.FromPoundsPerAcre(3000), "invented", MaterialPage), null,
+            [new StageNitrogen("flowering", MassShare.FromPercent(2), MassShare.FromPercent(2), stand, stand, false, "invented", MaterialPage)], null, null, null, []);
         var choices = Enumerable.Range(1, 4).Select(i => new CoverCropChoice(
-            CoverCrop($"Invented cover {i}"), 5 - i, [new CoverCropReason($"Covers the ground in {i + 2} weeks", 4 - i, MaterialPage), new CoverCropReason("Same family as nothing here", 1, Citation.OurJudgement)],
-            new DateOnly(2027, 8, 1), new DateOnly(2027, 9, 25), days, Mass.FromOunces(5.5), seed, new Cited<string>("Dry matter 2000 to 3000 lb/acre", MaterialPage),
+            CoverCrop($"Invented cover {i}"),
+            5 - i,
+            [new CoverCropReason("cover", $"Covers the ground in {i + 2} weeks", 4 - i, 1, MaterialPage), new CoverCropReason("family", "Same family as nothing here", 0.5, 2, Citation.OurJudgement)],
+            window, numbers, Mass.FromOunces(5.5), seed, new Cited<string>("Dry matter 2000 to 3000 lb/acre", MaterialPage),
             new Cited<string>("About 12 lb/acre P2O5 is taken up and handed back: moved, not added", MaterialPage), null)).ToList();
-        return new CoverCropSelection(new Gap(new DateOnly(2027, 8, 1), new DateOnly(2027, 9, 30)), choices, [new CoverCropExclusion("invented-slow-cover", [new CoverCropReason("It needs 90 days; the gap has 60", 0, MaterialPage)])]);
+        return new CoverCropSelection(
+            new Gap(new DateOnly(2027, 8, 1), new DateOnly(2027, 9, 30)), choices,
+            [new CoverCropExclusion("invented-slow-cover", [new CoverCropReason("days", "It needs 90 days; the gap has 60", 0, 1, MaterialPage)])],
+            ["cover", "weeds"], CoverCropWeights.Standard, null, null, []);
     }
 
     private static CoverCrop CoverCrop(string name) => new(name.ToLowerInvariant().Replace(' ', '-'), name, "Inventa ficta", "Fictaceae", "annual", "warm", [], MaterialPage);

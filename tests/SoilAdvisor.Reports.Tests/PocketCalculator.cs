@@ -3,7 +3,7 @@ using System.Globalization;
 namespace SoilAdvisor.Reports.Tests;
 
 /// <summary>
-/// Types a printed line of numbers into a calculator: + − × / ² √ ln log10 exp max min, brackets, "[a ≤ b ≤ c]", "rounded up", and the two forms in which an equation names a
+/// Types a printed line of numbers into a calculator: + − × / ² √ ln log10 exp arccos π max min, brackets, "[a ≤ b ≤ c]", "rounded up", and the two forms in which an equation names a
 /// case ("x where a &gt; b; otherwise y", "x below a; y from a on"). Knows nothing of the formulas, only what is printed.
 /// </summary>
 internal sealed class PocketCalculator
@@ -86,6 +86,8 @@ internal sealed class PocketCalculator
             : Takes("ln") ? Math.Log(Bracket()[0])
             : Takes("log10") ? Math.Log10(Bracket()[0])
             : Takes("exp") ? Math.Exp(Bracket()[0])
+            : Takes("arccos") ? Math.Acos(Bracket()[0])
+            : Takes("π") ? Math.PI
             : Takes("max") ? Bracket().Max()
             : Takes("min") ? Bracket().Min()
             : Takes("[") ? Holds()

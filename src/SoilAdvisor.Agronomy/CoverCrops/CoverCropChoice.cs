@@ -7,9 +7,8 @@ namespace SoilAdvisor.Agronomy.CoverCrops;
 /// <param name="CoverCrop">The species.</param>
 /// <param name="Score">Sum of the reasons' points.</param>
 /// <param name="Reasons">Reasons for and against, heaviest first.</param>
-/// <param name="Sow">Earliest sowing day in the gap.</param>
-/// <param name="KillBy">Last day to end it.</param>
-/// <param name="DaysNeeded">Days it needs to be useful, with source.</param>
+/// <param name="Window">Its dates in the gap.</param>
+/// <param name="Numbers">What it does in numbers.</param>
 /// <param name="SeedPerBed">Seed for the bed; null when the tables hold no rate.</param>
 /// <param name="SeedRate">Seed rate with unit and source; null when the tables hold none.</param>
 /// <param name="DryMatter">Dry matter in words with its range and source; null when the tables hold none.</param>
@@ -19,9 +18,8 @@ public sealed record CoverCropChoice(
     CoverCrop CoverCrop,
     double Score,
     IReadOnlyList<CoverCropReason> Reasons,
-    DateOnly Sow,
-    DateOnly KillBy,
-    CoverCropValue DaysNeeded,
+    CoverWindow Window,
+    CoverCropNumbers Numbers,
     Mass? SeedPerBed,
     CoverCropValue? SeedRate,
     Cited<string>? DryMatter,

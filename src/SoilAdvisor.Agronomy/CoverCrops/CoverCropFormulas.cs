@@ -10,6 +10,11 @@ public static class CoverCropFormulas
     private const double Slope = 17.5;
     private const double Zero = 1.5;
     private const double Cap = 40;
+    private const double PercentCarbon = 40;
+
+    // Where residue stops to release nitrogen and where it begins to tie it up, carbon to nitrogen by weight (cc22, cc24, cc20c).
+    private const double ReleasesBelow = 24;
+    private const double TiesUpAbove = 30;
 
     /// <summary>Dry matter of a stand from the dried cut of one frame.</summary>
     public static Formula<(Mass Dried, Area Frame), MassPerArea> QuadratDryMatter { get; } = new(
@@ -53,4 +58,37 @@ public static class CoverCropFormulas
         v => (MassPerArea.FromPoundsPerAcre(v[0]), MassShare.FromPoundsPerShortTon(v[1])),
         x => new Rate<AvailableN>(x.Available.In(x.DryMatter)),
         "The highlights that were read print no worked example for a stand.");
+
+    /// <summary>Nitrogen in the dry matter from its carbon to nitrogen ratio, with 40 % carbon.</summary>
+    public static Formula<Coefficient, MassShare> NitrogenFromCarbon { get; } = new(
+        "cover-crop-nitrogen-from-carbon",
+        "Nitrogen in dry matter of a known carbon to nitrogen ratio",
+        "n = 40 / CN",
+        new Citation("cc23", "table", Evidence.Seen),
+        [new(new Symbol("CN", "carbon to nitrogen by weight", "", 4, 400), x => x.Value)],
+        new(new Symbol("n", "nitrogen in the dry matter", "%"), y => y.Percent),
+        v => new Coefficient(v[0]),
+        x => MassShare.FromPercent(PercentCarbon / x.Value));
+
+    /// <summary>
+    /// Nitrogen of a stand of known dry matter and %N. The %N of a mixture is that of the whole, blended by dry matter, never the mean of its parts'
+    /// available nitrogen. The result may be below zero; it is not held at zero and not at the limits that are printed for estimates.
+    /// </summary>
+    /// <param name="dryMatter">Dry matter above ground.</param>
+    /// <param name="nitrogen">Nitrogen in it; above zero.</param>
+    public static StandNitrogen Stand(MassPerArea dryMatter, MassShare nitrogen)
+    {
+        var available = NitrogenCredit.Of((dryMatter, PlantAvailableNitrogen.Of(nitrogen))).Amount;
+        var ratio = PercentCarbon / nitrogen.Percent;
+        return new StandNitrogen(nitrogen.In(dryMatter), available, new Coefficient(ratio), ReleaseOf(new Coefficient(ratio)));
+    }
+
+    /// <summary>What a carbon to nitrogen ratio means: releases, neutral or ties-up.</summary>
+    /// <param name="carbonToNitrogen">Carbon to nitrogen by weight.</param>
+    public static string ReleaseOf(Coefficient carbonToNitrogen) => carbonToNitrogen.Value switch
+    {
+        < ReleasesBelow => "releases",
+        <= TiesUpAbove => "neutral",
+        _ => "ties-up",
+    };
 }

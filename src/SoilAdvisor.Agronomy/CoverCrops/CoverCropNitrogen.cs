@@ -12,44 +12,21 @@ internal static class CoverCropNitrogen
 {
     private static readonly Citation PacificNorthwest = new("cc02", "highlights", Evidence.Seen);
 
-    // Ceilings printed for a stand: legumes up to +100, cereals down to -50 lb of plant-available nitrogen an acre.
     private static readonly MassPerArea MostOfLegumes = MassPerArea.FromPoundsPerAcre(100);
-    private static readonly MassPerArea LeastOfCereals = MassPerArea.FromPoundsPerAcre(-50);
 
-    public static Cited<string>? Words(CoverCrop cover, Area? area)
+    public static Cited<string>? Words(CoverCrop cover, CoverCropNumbers numbers, Area? area)
     {
-        if (cover.Family == "Poaceae")
+        if (numbers.Stages.Count == 0)
         {
-            return new($"If grown and killed then: young grass gives a little nitrogen; past jointing it ties nitrogen up: {Range(LeastOfCereals, default, area)}.", PacificNorthwest);
+            return cover.Family == CoverCrop.Legumes
+                ? new($"If grown and killed then: at most {Range(MostOfLegumes, MostOfLegumes, area)}; how much depends on the stand. Cut and weigh a sample to know.", PacificNorthwest)
+                : null;
         }
 
-        if (cover.Family == "Fabaceae" && Stand(cover) is { } stand)
-        {
-            return new($"If grown and killed then, in full stand with {CoverCropPhosphorus.Range(cover.ValueOf("nitrogen-percent")!)} % nitrogen: {Range(stand.Low, stand.High, area)}, most of it within four to six weeks.", PacificNorthwest);
-        }
-
-        return cover.Family == "Fabaceae"
-            ? new($"If grown and killed then: at most {Range(MostOfLegumes, MostOfLegumes, area)}; how much depends on the stand. Cut and weigh a sample to know.", PacificNorthwest)
-            : null;
+        var stages = string.Join("; ", numbers.Stages.Select(s => $"killed {CoverCropEstimates.StageWords(s.Stage)} {Range(s.Low.Available, s.High.Available, area)}{(s.AtLimit ? ", held at the printed limits of -50 and +100" : "")}"));
+        var tiesUp = numbers.Stages.Any(s => s.Low.Available < default(MassPerArea)) ? " Below zero it ties nitrogen up." : "";
+        return new($"If grown and killed then: {stages}. Most of it comes within four to six weeks.{tiesUp}", PacificNorthwest);
     }
-
-    private static (MassPerArea Low, MassPerArea High)? Stand(CoverCrop cover)
-    {
-        var (matter, content) = (cover.ValueOf("dry-matter"), cover.ValueOf("nitrogen-percent"));
-        if ((matter?.Low ?? matter?.Value) is not { } matterLow || (content?.Low ?? content?.Value) is not { } percentLow)
-        {
-            return null;
-        }
-
-        var low = Credit(matterLow, percentLow);
-        var high = Credit(matter!.High ?? matter.Value ?? matterLow, content!.High ?? content.Value ?? percentLow);
-        return (low < MostOfLegumes ? low : MostOfLegumes, high < MostOfLegumes ? high : MostOfLegumes);
-    }
-
-    private static MassPerArea Credit(decimal dryMatter, decimal percent) =>
-        CoverCropFormulas.NitrogenCredit.Of((
-            MassPerArea.FromPoundsPerAcre((double)dryMatter),
-            CoverCropFormulas.PlantAvailableNitrogen.Of(MassShare.FromPercent((double)percent)))).Amount;
 
     private static string Range(MassPerArea low, MassPerArea high, Area? area) =>
         $"{PlainNumber.Range(low.PoundsPerAcre, high.PoundsPerAcre)} lb of plant-available nitrogen an acre"

@@ -1,4 +1,3 @@
-using System.Globalization;
 using SoilAdvisor.Agronomy.Quantities;
 using SoilAdvisor.Agronomy.Working;
 using UnitsNet;
@@ -6,14 +5,11 @@ using UnitsNet;
 namespace SoilAdvisor.Agronomy.CoverCrops;
 
 /// <summary>
-/// Phosphate that a cover crop takes up and gives back. It is moved, not added: no need of the bed is lowered by it, and no cover crop is a
-/// phosphorus source.
+/// Phosphate and potash that a cover crop takes up and gives back. They are moved, not added: no need of the bed is lowered by it, and no cover crop is
+/// a source of phosphorus.
 /// </summary>
 public static class CoverCropPhosphorus
 {
-    private static readonly Citation NoRelease = new("cc29", null, Evidence.Seen);
-    private static readonly Citation Review = new("cc30", null, Evidence.Seen);
-
     /// <summary>Phosphate held in a stand: P2O5 = DM × p / 100 × (2 × 30.973762 + 5 × 15.999) / (2 × 30.973762).</summary>
     public static Formula<(MassPerArea DryMatter, MassShare Phosphorus), Rate<TotalP2O5>> InStand { get; } = new(
         "cover-crop-phosphate",
@@ -29,53 +25,70 @@ public static class CoverCropPhosphorus
         x => new Rate<TotalP2O5>(x.DryMatter * (x.Phosphorus.Percent / 100 * OxideConversions.PhosphateOfPhosphorus)),
         "Published examples print phosphorus in stands as the element; the oxide factor is checked on its own.");
 
-    internal static Cited<string>? Words(CoverCrop cover, Area? area, bool phosphorusShort, MassPerArea? shortBy)
+    /// <summary>Potash held in a stand: K2O = DM × k / 100 × (2 × 39.0983 + 15.999) / (2 × 39.0983).</summary>
+    public static Formula<(MassPerArea DryMatter, MassShare Potassium), Rate<K2O>> PotashInStand { get; } = new(
+        "cover-crop-potash",
+        "Potash that a cover crop takes up and returns",
+        "K2O = DM × k / 100 × (2 × 39.0983 + 15.999) / (2 × 39.0983)",
+        Citation.AtomicMasses,
+        [
+            new(new Symbol("DM", "dry matter above ground", "lb/acre", 0), x => x.DryMatter.PoundsPerAcre),
+            new(new Symbol("k", "potassium (K) in the dry matter", "%", 0, 100), x => x.Potassium.Percent),
+        ],
+        new(new Symbol("K2O", "potash in the stand", "lb/acre"), y => y.PoundsPerAcre),
+        v => (MassPerArea.FromPoundsPerAcre(v[0]), MassShare.FromPercent(v[1])),
+        x => new Rate<K2O>(x.DryMatter * (x.Potassium.Percent / 100 * OxideConversions.PotashOfPotassium)),
+        "Published examples print potassium in stands as the element; the oxide factor is checked on its own.");
+
+    /// <summary>Phosphate by the uptake that was measured, else by the content of the dry matter; null where neither is held.</summary>
+    internal static CoverCropRange? Phosphate(CoverCrop cover, CoverCropRange? matter)
     {
-        var dryMatter = cover.ValueOf("dry-matter");
-        var threshold = cover.ValueOf("phosphorus-release-threshold");
+        if (cover.ValueOf("phosphorus-uptake") is { Least: { } low, Most: { } high } uptake)
+        {
+            return new CoverCropRange(
+                OxideConversions.PhosphorusToPhosphate.Of(Uptake(low)).Amount, OxideConversions.PhosphorusToPhosphate.Of(Uptake(high)).Amount, $"measured uptake of {uptake.Shown} kg of phosphorus a hectare ({uptake.Note})", uptake.Source);
+        }
+
         var measured = cover.ValueOf("phosphorus-percent");
-        if ((measured ?? threshold) is not { } content || dryMatter is null
-            || (content.Value ?? content.Low) is not { } percentLow || (dryMatter.Low ?? dryMatter.Value) is not { } matterLow)
+        return matter is not null && (measured ?? cover.ValueOf("phosphorus-release-threshold")) is { Least: { } from, Most: { } to } content
+            ? new CoverCropRange(
+                InStand.Of((matter.Low, Percent(from))).Amount,
+                InStand.Of((matter.High, Percent(to))).Amount,
+                measured is null ? $"{content.Shown} % phosphorus, where one trial found release to begin; no measured content is held" : $"{content.Shown} % phosphorus in the dry matter",
+                content.Source)
+            : null;
+    }
+
+    /// <summary>Potash by the content of the dry matter; null where none is held.</summary>
+    internal static CoverCropRange? Potash(CoverCrop cover, CoverCropRange? matter) =>
+        matter is not null && cover.ValueOf("potassium-percent") is { Least: { } from, Most: { } to } content
+            ? new CoverCropRange(
+                PotashInStand.Of((matter.Low, Percent(from))).Amount, PotashInStand.Of((matter.High, Percent(to))).Amount, $"{content.Shown} % potassium in the dry matter", content.Source)
+            : null;
+
+    /// <summary>The sentence on phosphorus: what is moved, beside what the bed is short, and how strong the evidence is.</summary>
+    internal static Cited<string>? Words(CoverCropNumbers numbers, CoverCropValue? threshold, CoverCropQuestion question)
+    {
+        if (numbers.Phosphate is not { } moved)
         {
             return null;
         }
 
-        var low = Held(matterLow, percentLow);
-        var high = Held(dryMatter.High ?? dryMatter.Value ?? matterLow, content.High ?? content.Value ?? percentLow);
-        var bed = area is { } ground ? $" ({PlainNumber.Range(low.Amount.On(ground).Pounds, high.Amount.On(ground).Pounds)} lb on this bed)" : "";
-        var text = $"A stand of {Range(dryMatter)} {dryMatter.Unit} of dry matter {(measured is null ? $"at {Range(content)} % phosphorus (where one trial found release to begin; no measured content is held)" : $"with {Range(content)} % phosphorus")} takes up and returns about {PlainNumber.Range(low.PoundsPerAcre, high.PoundsPerAcre)} lb of P2O5 an acre{bed}: moved, not added.";
-        if (phosphorusShort)
+        var bed = question.Area is { } ground ? $" ({PlainNumber.Range(moved.Low.On(ground).Pounds, moved.High.On(ground).Pounds)} lb on this bed)" : "";
+        var text = $"Takes up and returns about {PlainNumber.Range(moved.Low.PoundsPerAcre, moved.High.PoundsPerAcre)} lb of P2O5 an acre{bed}, by {moved.Basis}: moved, not added.";
+        if (question.PhosphorusShort)
         {
-            text += shortBy is { } missing && missing > default(MassPerArea)
+            text += question.PhosphateShort is { } missing && missing > default(MassPerArea)
                 ? $" The bed is short {PlainNumber.Of(missing.PoundsPerAcre)} lb of P2O5 an acre; no cover crop makes that up."
                 : " The bed is short of phosphorus; no cover crop makes that up.";
         }
 
-        if (threshold is not null)
-        {
-            text += $" Trials disagree on whether the next crop gains: at or below {Range(threshold)} % phosphorus no release was found.";
-        }
-
-        return new Cited<string>(text, content.Source);
+        text += numbers.PhosphorusEvidence is { } strength ? " " + strength : "";
+        text += threshold is not null ? $" At or below {threshold.Shown} % phosphorus no release was found." : "";
+        return new Cited<string>(text, moved.Source);
     }
 
-    internal static IEnumerable<CoverCropReason> Doubts(CoverCrop cover)
-    {
-        if (cover.ValueOf("phosphorus-release-threshold") is not null)
-        {
-            yield return new("Trials disagree on its phosphorus: a review finds most gain on soils low in phosphorus.", 0, Review);
-            yield return new("One field trial judged the gain too small to matter, on a soil low in phosphorus.", -1, NoRelease);
-        }
-    }
+    private static Rate<P> Uptake(decimal kilogramsPerHectare) => new(MassPerArea.FromKilogramsPerHectare((double)kilogramsPerHectare));
 
-    private static Rate<TotalP2O5> Held(decimal dryMatter, decimal percent) =>
-        InStand.Of((MassPerArea.FromPoundsPerAcre((double)dryMatter), MassShare.FromPercent((double)percent)));
-
-    internal static string Range(CoverCropValue value)
-    {
-        var (low, high) = (value.Low ?? value.Value, value.High ?? value.Value);
-        return low == high || high is null || low is null
-            ? string.Create(CultureInfo.InvariantCulture, $"{low ?? high:#,0.######}")
-            : string.Create(CultureInfo.InvariantCulture, $"{low:#,0.######} to {high:#,0.######}");
-    }
+    private static MassShare Percent(decimal percent) => MassShare.FromPercent((double)percent);
 }

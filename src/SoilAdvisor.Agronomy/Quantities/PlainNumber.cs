@@ -17,5 +17,8 @@ internal static class PlainNumber
     /// <summary>"35 to 40", or one number where both ends print alike.</summary>
     public static string Range(double low, double high) => Of(low) == Of(high) ? Of(low) : $"{Of(low)} to {Of(high)}";
 
+    /// <summary>"15 May".</summary>
+    public static string DayOfYear(DateOnly day) => day.ToString("d MMMM", CultureInfo.InvariantCulture);
+
     public static string Date(DateOnly day) => day.ToString("d MMMM yyyy", CultureInfo.InvariantCulture);
 }

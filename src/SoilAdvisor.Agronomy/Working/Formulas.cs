@@ -5,6 +5,7 @@ using SoilAdvisor.Agronomy.Cations;
 using SoilAdvisor.Agronomy.Certainty;
 using SoilAdvisor.Agronomy.Certification;
 using SoilAdvisor.Agronomy.Composting;
+using SoilAdvisor.Agronomy.Climate;
 using SoilAdvisor.Agronomy.CoverCrops;
 using SoilAdvisor.Agronomy.Crops;
 using SoilAdvisor.Agronomy.FieldWork;
@@ -77,7 +78,12 @@ public static class Formulas
         CoverCropFormulas.QuadratDryMatter,
         CoverCropFormulas.PlantAvailableNitrogen,
         CoverCropFormulas.NitrogenCredit,
+        CoverCropFormulas.NitrogenFromCarbon,
         CoverCropPhosphorus.InStand,
+        CoverCropPhosphorus.PotashInStand,
+        DegreeDayFormulas.DailyMean,
+        DegreeDayFormulas.ExtremesRaised,
+        DegreeDayFormulas.SingleSine,
         NeedFormulas.NeedLessCredits,
         PhScaleFormulas.WaterFromCalciumChlorideGeorgia,
         PhScaleFormulas.WaterFromCalciumChloride,

@@ -1,3 +1,4 @@
+using SoilAdvisor.Agronomy.Climate;
 using SoilAdvisor.Agronomy.CoverCrops;
 using SoilAdvisor.Agronomy.Crops;
 using SoilAdvisor.Agronomy.NitrogenSupply;

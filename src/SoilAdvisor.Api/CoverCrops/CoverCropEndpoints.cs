@@ -5,6 +5,7 @@ using SoilAdvisor.Agronomy.SoilTests;
 using SoilAdvisor.Api.Answers;
 using SoilAdvisor.Api.Beds;
 using SoilAdvisor.Api.Catalogues;
+using SoilAdvisor.Api.Climate;
 using SoilAdvisor.Api.Http;
 using SoilAdvisor.Api.Ratings;
 using SoilAdvisor.Api.SoilTests;
@@ -29,16 +30,44 @@ internal static class CoverCropEndpoints
         var next = Named.Read(request.NextCrop, "/nextCrop", calculation.Tables.Crop, faults);
         var area = UnitWords.ReadArea(request.Area, "/area", faults);
         var test = request.SoilTest is { } written ? SoilTestReader.Read(written, "/soilTest", faults) : null;
+        var problems = request.Problems ?? [];
+        var known = calculation.Tables.CoverCropTables.Hosts.Select(h => h.Problem).Distinct().Order(StringComparer.Ordinal).ToList();
+        for (var i = 0; i < problems.Count; i++)
+        {
+            if (!known.Contains(problems[i]))
+            {
+                faults.Add(PointerPath.Down("/problems", i), "unknown-problem", $"Nothing is held on \"{Rules.Clip(problems[i])}\".", $"Use: {string.Join(", ", known)}.");
+            }
+        }
+
         if (BedReader.ReadGap(request.Window) is not { } gap || faults.All.Any(f => !f.Pointer.StartsWith("/soilTest", StringComparison.Ordinal)))
         {
             return null;
         }
 
         var selection = CoverCropChoices.For(
-            gap, calculation.Tables.CoverCrops.Values, request.Aims ?? [], BedReader.ReadFrost(request.Frost), last, next, area, IsShort(test, request, next, calculation), null);
+            new CoverCropQuestion(gap)
+            {
+                Aims = request.Aims ?? [],
+                Weights = CoverCropWeightsReader.Read(request.Weights),
+                Climate = ClimateReader.Read(request.Climate, request.Frost, request.Region),
+                LastCrop = last,
+                NextCrop = next,
+                Area = area,
+                PhosphorusShort = IsShort(test, request, next, calculation),
+                Problems = problems,
+                Irrigated = request.Irrigated,
+                TerminationZone = (int?)request.TerminationZone?.Number,
+            },
+            calculation.Tables.CoverCropTables);
+        calculation.Assume(selection.Assumptions);
         var answer = CoverCropWriter.Write(selection, calculation)!;
         return new CoverCropsAnswer(
             answer.Gap,
+            answer.Aims,
+            answer.Weights,
+            answer.DegreeDays,
+            answer.Termination,
             answer.Choices,
             answer.Excluded,
             faults.Count > 0 ? faults.All : null,

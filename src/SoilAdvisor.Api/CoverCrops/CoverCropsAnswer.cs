@@ -1,4 +1,5 @@
 using SoilAdvisor.Api.Answers;
+using SoilAdvisor.Api.Climate;
 using SoilAdvisor.Api.Http;
 
 namespace SoilAdvisor.Api.CoverCrops;
@@ -6,6 +7,10 @@ namespace SoilAdvisor.Api.CoverCrops;
 /// <summary>Cover crops for a free time, best first.</summary>
 internal sealed record CoverCropsAnswer(
     GapAnswer Window,
+    IReadOnlyList<string> Aims,
+    IReadOnlyList<WeightAnswer> Weights,
+    DegreeDaysAnswer? DegreeDays,
+    TerminationAnswer? Termination,
     IReadOnlyList<CoverCropChoiceAnswer> Choices,
     IReadOnlyList<CoverCropExclusionAnswer> Excluded,
     IReadOnlyList<Fault>? Refused,

@@ -1,4 +1,5 @@
 using SoilAdvisor.Api.Beds;
+using SoilAdvisor.Api.Climate;
 using SoilAdvisor.Api.Http;
 
 namespace SoilAdvisor.Api.Plans;
@@ -10,6 +11,12 @@ internal sealed record PlanOptions
     public string? Date { get; init; }
 
     public WrittenFrost? Frost { get; init; }
+
+    /// <summary>Climate for cover crops: monthly temperatures, hardiness zone, frost dates.</summary>
+    public WrittenClimate? Climate { get; init; }
+
+    /// <summary>How heavily kinds of reasons for and against cover crops count, by kind.</summary>
+    public IReadOnlyDictionary<string, WrittenNumber>? CoverCropWeights { get; init; }
 
     /// <summary>Lime method id; left out, the one made for the buffer and the region.</summary>
     public string? LimeMethod { get; init; }

@@ -1,4 +1,7 @@
 using FluentValidation;
+using SoilAdvisor.Agronomy.CoverCrops;
+using SoilAdvisor.Api.Climate;
+using SoilAdvisor.Api.CoverCrops;
 using SoilAdvisor.Api.Http;
 
 namespace SoilAdvisor.Api.Plans;
@@ -10,6 +13,11 @@ internal sealed class PlanOptionsValidator : AbstractValidator<PlanOptions>
     {
         RuleFor(o => o.Date).IsOptionalDate("The date of the plan");
         RuleFor(o => o.Frost).SetValidator(new Beds.FrostValidator()!);
+        RuleFor(o => o.Climate).SetValidator(new ClimateValidator()!);
+        RuleFor(o => o.CoverCropWeights).Must(w => CoverCropWeightsReader.Unknown(w) is null)
+            .Else("unknown-weight", (_, w) => $"\"{Rules.Clip(CoverCropWeightsReader.Unknown(w))}\" is not a kind of reason.", $"Use: {string.Join(", ", CoverCropWeights.Kinds.Order(StringComparer.Ordinal))}.");
+        RuleFor(o => o.CoverCropWeights).Must(CoverCropWeightsReader.AreInRange)
+            .Else("weight-range", "A weight is not a number from 0 to 10.", "Give 0 to leave a reason in words only, 1 for the usual weight of most, up to 10.");
         RuleFor(o => o.Limits).SetValidator(new FarmLimitsValidator()!);
         RuleFor(o => o.Years).IsOptionalNumber("The number of years").IsAboveZero("The number of years").IsWhole("The number of years").IsAtMost(Agronomy.YearsAhead.Projections.MostYears, "The number of years", "years");
         RuleFor(o => o.LimeMethod).IsOptionalText("The lime method");

@@ -3,6 +3,8 @@ using SoilAdvisor.Agronomy.SoilTests;
 using SoilAdvisor.Api.Answers;
 using SoilAdvisor.Api.Beds;
 using SoilAdvisor.Api.Catalogues;
+using SoilAdvisor.Api.Climate;
+using SoilAdvisor.Api.CoverCrops;
 using SoilAdvisor.Api.Http;
 using SoilAdvisor.Api.Materials;
 using SoilAdvisor.Api.Ratings;
@@ -42,6 +44,8 @@ internal static class PlanReader
                 request.Options?.Currency, BedReader.ReadFrost(request.Options?.Frost), limeMethod, calculation.Asked.Working, request.Subregion)
             {
                 Years = (int?)request.Options?.Years?.Number,
+                Climate = ClimateReader.Read(request.Options?.Climate, request.Options?.Frost, request.Region),
+                CoverCropWeights = CoverCropWeightsReader.Read(request.Options?.CoverCropWeights),
                 Limits = FarmLimitsReader.Read(request.Options?.Limits, "/options/limits", faults),
             },
             [.. beds.Select(b => b.Index)],

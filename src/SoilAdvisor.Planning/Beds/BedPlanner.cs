@@ -1,6 +1,7 @@
 using SoilAdvisor.Agronomy.Cations;
 using SoilAdvisor.Agronomy.Certainty;
 using SoilAdvisor.Agronomy.Certification;
+using SoilAdvisor.Agronomy.Climate;
 using SoilAdvisor.Agronomy.CoverCrops;
 using SoilAdvisor.Agronomy.Crops;
 using SoilAdvisor.Agronomy.Materials;
@@ -77,6 +78,7 @@ internal sealed class BedPlanner(FarmRequest request, Tables tables, Guide guide
         }
 
         var state = StateOf(need, lime);
+        var coverCrops = CoverCropsOf(bed, prepared.Floors);
         return new BedPlan(
             bed,
             state,
@@ -87,12 +89,12 @@ internal sealed class BedPlanner(FarmRequest request, Tables tables, Guide guide
             applications,
             balances,
             shortfalls,
-            CoverCropsOf(bed, prepared.Floors),
+            coverCrops,
             FindingsOf(bed, applications, ratings, need, lime, prepared.Working),
             CautionsFor.Plan(bed, applications, lime.Plan, tables.Cautions),
             [.. BedWarnings.Of(bed, request.Date, lime, prepared.Floors, applications, balances), .. prepared.LeftOut],
             refused,
-            [.. Assumptions(bed, need, lime, prepared.Rules, ratings, prepared.Certainties, applications).Concat(years.Assumptions(ahead)).DistinctBy(a => (a.Code, a.Text))],
+            [.. Assumptions(bed, need, lime, prepared.Rules, ratings, prepared.Certainties, applications).Concat(years.Assumptions(ahead)).Concat(coverCrops?.Assumptions ?? []).DistinctBy(a => (a.Code, a.Text))],
             Costs.Sum([.. applications.Select(a => a.Cost), lime.Plan?.Chosen?.Cost]),
             prepared.Working?.Lines ?? [])
         {
@@ -204,15 +206,17 @@ internal sealed class BedPlanner(FarmRequest request, Tables tables, Guide guide
         var phosphate = floors.FirstOrDefault(f => f.Nutrient == Nutrient.AvailableP2O5)?.Low;
         var isShort = phosphate > default(MassPerArea);
         return CoverCropChoices.For(
-            gap,
-            tables.CoverCrops.Values,
-            [],
-            request.Frost,
-            CropBefore(bed, gap),
-            bed.Plantings.FirstOrDefault(p => p.Planted >= gap.To)?.Crop,
-            bed.Area,
-            isShort,
-            isShort ? phosphate : null);
+            new CoverCropQuestion(gap)
+            {
+                Weights = request.CoverCropWeights,
+                Climate = request.Climate ?? FarmClimate.Unknown with { Frost = request.Frost, Region = request.Region },
+                LastCrop = CropBefore(bed, gap),
+                NextCrop = bed.Plantings.FirstOrDefault(p => p.Planted >= gap.To)?.Crop,
+                Area = bed.Area,
+                PhosphorusShort = isShort,
+                PhosphateShort = isShort ? phosphate : null,
+            },
+            tables.CoverCropTables);
     }
 
     private Crop? CropBefore(Bed bed, Gap gap)

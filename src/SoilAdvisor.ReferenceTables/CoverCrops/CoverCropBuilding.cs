@@ -21,6 +21,41 @@ internal static class CoverCropBuilding
             row.Citation()));
     }
 
+    public static CoverCropTables Tables(IReadOnlyList<CoverCrop> species, TableFolder folder) => new(
+        species,
+        [.. folder.RowsOf(RowKinds.CoverCropRegionalDates).Select(Dates)],
+        [.. folder.RowsOf(RowKinds.CoverCropPlantBack).Select(PlantBack)],
+        [.. folder.RowsOf(RowKinds.CoverCropHosts).Select(row => new CoverCropHost(
+            row.Needed("cover_crop"), row.Needed("problem"), row.Needed("standing"), [.. row.Parts("families")], row.Needed("text"), row.Citation()))],
+        [.. folder.RowsOf(RowKinds.CoverCropTrials).Select(row => new CoverCropTrial(
+            row.Needed("cover_crop"), row.Needed("subject"), row.Needed("says"), row.Needed("setting"), row.Needed("text"), row.Citation()))],
+        [.. folder.RowsOf(RowKinds.CoverCropStageNitrogen).Select(row => new StageNitrogenContent(
+            row.Needed("plant_type"), row.Needed("stage"), row.NeededNumber("percent_low"), row.NeededNumber("percent_high"), row.Citation()))],
+        [.. folder.RowsOf(RowKinds.CoverCropTerminationZones).Select(row => new TerminationZone(
+            (int)row.NeededNumber("zone"), (int)row.NeededNumber("days_from_planting"), row.Needed("text"), row.Citation()))]);
+
+    private static RegionalDates Dates(TableRow row) => new(
+        row.Needed("cover_crop"),
+        row.Needed("what"),
+        ((int)row.NeededNumber("from_month"), (int)row.NeededNumber("from_day")),
+        row.Number("to_month") is { } month && row.Number("to_day") is { } day ? ((int)month, (int)day) : null,
+        row.Needed("region"),
+        [.. row.Parts("regions")],
+        row.Needed("text"),
+        row.Citation());
+
+    private static PlantBackRule PlantBack(TableRow row) => new(
+        row.Needed("id"),
+        row.Needed("cause"),
+        [.. row.Parts("cover_crops")],
+        [.. row.Parts("next_crops")],
+        row.Needed("when"),
+        (int)row.NeededNumber("days_low"),
+        (int?)row.Number("days_high"),
+        row["binding"] == "yes",
+        row.Needed("text"),
+        row.Citation());
+
     private static CoverCropValue Value(TableRow row) =>
         new(row.Needed("property"), row.Number("value"), row.Number("low"), row.Number("high"), row["unit"] ?? "", row["text"], row.Citation(), row["note"]);
 }

@@ -108,6 +108,27 @@ internal static class RowKinds
     public static RowKind CoverCropValues { get; } = Of("cover-crop-values", "cover-crops", "cover-crop-values", Presence.Required,
         Key("cover_crop"), Word("property", PropertyUnits.OfCoverCrops.Keys), OptionalNumber("value"), OptionalNumber("low"), OptionalNumber("high"), OptionalText("unit"), OptionalText("text"));
 
+    public static RowKind CoverCropRegionalDates { get; } = Of("cover-crop-regional-dates", "cover-crops", "regional-dates", Presence.Optional,
+        Key("cover_crop"), Word("what", ["sow", "end", "plant-after"]), new KindColumn("from_month", Integer, false, null), new KindColumn("from_day", Integer, false, null),
+        new KindColumn("to_month", Integer, true, null), new KindColumn("to_day", Integer, true, null), Text("region"), OptionalText("regions"), Text("text"));
+
+    public static RowKind CoverCropPlantBack { get; } = Of("cover-crop-plant-back", "cover-crops", "plant-back", Presence.Optional,
+        Key("id"), Word("cause", ["allelopathy", "immobilisation", "seedcorn-maggot", "cutworm", "settling", "none"]), OptionalText("cover_crops"), OptionalText("next_crops"),
+        Word("when", ["killed-green", "winter-killed", "any"]), new KindColumn("days_low", Integer, false, null), new KindColumn("days_high", Integer, true, null), Flag("binding"), Text("text"));
+
+    public static RowKind CoverCropHosts { get; } = Of("cover-crop-hosts", "cover-crops", "hosts", Presence.Optional,
+        Key("cover_crop"), Text("problem"), Word("standing", ["host", "depends-on-cultivar", "poor-host", "lowers"]), OptionalText("families"), Text("text"));
+
+    public static RowKind CoverCropTrials { get; } = Of("cover-crop-trials", "cover-crops", "trials", Presence.Optional,
+        Key("cover_crop"), Word("subject", ["phosphorus", "nitrogen"]), Word("says", ["for", "against", "neither"]), Word("setting", ["field", "pots", "review"]), Text("text"));
+
+    public static RowKind CoverCropStageNitrogen { get; } = Of("cover-crop-stage-nitrogen", "cover-crops", "stage-nitrogen", Presence.Optional,
+        Word("plant_type", ["annual-legume", "perennial-legume", "grass", "brassica", "other"]), Word("stage", ["before-flowering", "flowering", "mature", "not-stated"]),
+        Number("percent_low"), Number("percent_high"));
+
+    public static RowKind CoverCropTerminationZones { get; } = Of("cover-crop-termination-zones", "cover-crops", "termination-zones", Presence.Optional,
+        new KindColumn("zone", Integer, false, null), new KindColumn("days_from_planting", Integer, false, null), Text("text"));
+
     public static RowKind LimeCells { get; } = Of("lime-cells", "lime-methods/*", "cells", Presence.Optional,
         OptionalNumber("buffer_ph"), OptionalNumber("acidity"), OptionalNumber("soil_ph"), OptionalText("soil_group"), OptionalNumber("target_ph"), Number("rate"));
 
@@ -222,6 +243,9 @@ internal static class RowKinds
         Ratings, Indices, Ceilings, Rates, Splits, RateParameters, Credits, Crops, CropValues, Aliases, Removals, TargetPhs, Materials, MaterialValues, Cautions,
         MaterialCautions, CoverCrops, CoverCropValues, LimeCells, LimeEquations, LimeParameters, OrganicRules, Variability, QuadraticRates, SidedressRates,
         TestChanges, CationWeights, CationBuffers, CationLimits, ReferenceSaturations, RatioTrials, MethodConversions,
+        MaterialCautions, CoverCrops, CoverCropValues, CoverCropRegionalDates, CoverCropPlantBack, CoverCropHosts, CoverCropTrials, CoverCropStageNitrogen,
+        CoverCropTerminationZones, LimeCells, LimeEquations, LimeParameters, OrganicRules, Variability, QuadraticRates, SidedressRates,
+        CationWeights, CationBuffers, CationLimits, ReferenceSaturations, RatioTrials, MethodConversions,
         MetalRules, MetalLimits, SaltLimits, Resampling, LimingFigures, Sieves, LimeIndexes, LimeDoseLimits, MagnesiumCutOffs, SulfurTable, SulfurRules,
         OrganicRelease, AmmoniumKept, SeasonShares, TimeCourse, CarbonToNitrogen, Uptake, MaterialClasses,
     ];

@@ -1,6 +1,8 @@
 using System.Globalization;
+using SoilAdvisor.Agronomy.Climate;
 using SoilAdvisor.Agronomy.CoverCrops;
 using SoilAdvisor.Agronomy.Plans;
+using SoilAdvisor.Agronomy.Quantities;
 using SoilAdvisor.Agronomy.Working;
 using SoilAdvisor.Reports.Paper;
 using SoilAdvisor.Reports.Wording;
@@ -20,9 +22,12 @@ internal static class CoverCropSection
         }
 
         yield return new Heading(4, "Cover crops for the gap");
-        yield return new Paragraph(
-            new Sentence(string.Create(CultureInfo.InvariantCulture, $"The bed is free from {Measures.Day(selection.Gap.From)} to {Measures.Day(selection.Gap.To)}: {selection.Gap.Days} days."), Citation.OurArithmetic),
-            new Sentence("A cover crop moves phosphorus within the soil and hands it on; it adds none. Growing one changes no amount in this plan.", Citation.OurJudgement));
+        yield return new Paragraph(Opening(selection));
+        if (selection.Termination is { } guidance)
+        {
+            yield return new Paragraph(new Sentence(TradeWords.Sentence(guidance.Text), guidance.Source));
+        }
+
         if (selection.Choices.Count == 0)
         {
             yield return new Paragraph(new Sentence("None in the tables fits this gap."));
@@ -33,6 +38,16 @@ internal static class CoverCropSection
             yield return new Heading(5, Name(choice.CoverCrop));
             yield return Facts(choice, measures);
             yield return new Bullets([.. Reasons(choice)]);
+            if (Stages(choice, measures) is { } stages)
+            {
+                yield return stages;
+            }
+
+            var notes = Notes(choice, measures).ToList();
+            if (notes.Count > 0)
+            {
+                yield return new Fold($"More on {choice.CoverCrop.Name}", 6, [new Bullets(notes)]);
+            }
         }
 
         if (selection.Choices.Count > InFull)
@@ -47,27 +62,85 @@ internal static class CoverCropSection
         }
     }
 
-    // What counts stands line by line; what is only good to know stands together.
-    private static IEnumerable<Paragraph> Reasons(CoverCropChoice choice)
+    private static IReadOnlyList<Sentence> Opening(CoverCropSelection selection)
     {
-        foreach (var reason in choice.Reasons.Where(r => r.Points != 0))
+        var sentences = new List<Sentence>
         {
-            yield return new Paragraph(new Sentence($"{reason.Text.TrimEnd('.')} ({Signed(reason.Points)}).", reason.Source));
+            new(string.Create(CultureInfo.InvariantCulture, $"The bed is free from {Measures.Day(selection.Gap.From)} to {Measures.Day(selection.Gap.To)}: {selection.Gap.Days} days."), Citation.OurArithmetic),
+        };
+        if (selection.Warmth is { } warmth)
+        {
+            var others = string.Join(", ", warmth.ByMethod.Select(m => $"{Figure.Short(m.Sum.FahrenheitDays)} by {DegreeDayBasis.MethodWords(m.Method)}"));
+            sentences.Add(new Sentence($"It gives {Figure.Short(warmth.Sum.FahrenheitDays)} degree-days (°F; {warmth.Basis.Words}). Methods differ: {others}.", DegreeDayFormulas.DailyMean.Source));
         }
 
-        var others = choice.Reasons.Where(r => r.Points == 0).Select(r => new Sentence(TradeWords.Sentence(r.Text), r.Source)).ToList();
-        if (others.Count > 0)
+        sentences.Add(new Sentence("A cover crop moves phosphorus within the soil and hands it on; it adds none. Growing one changes no amount in this plan.", Citation.OurJudgement));
+        sentences.Add(new Sentence($"Ranked for {string.Join(", ", selection.Aims.Select(a => a.Replace('-', ' ')))}. Points are a grade times a weight; the weights are ours and can be changed.", Citation.OurJudgement));
+        return sentences;
+    }
+
+    // What counts stands line by line; what is only good to know stands folded.
+    private static IEnumerable<Paragraph> Reasons(CoverCropChoice choice) => choice.Reasons.Where(r => r.Points != 0).Select(r => new Paragraph(new Sentence(
+        r.Weight == 1 ? $"{r.Text.TrimEnd('.')} ({Signed(r.Points)})." : $"{r.Text.TrimEnd('.')} ({Signed(r.Grade)} × {Plain(r.Weight)} = {Signed(r.Points)}).", r.Source)));
+
+    private static IEnumerable<Paragraph> Notes(CoverCropChoice choice, Measures measures)
+    {
+        foreach (var wait in choice.Window.Wait.Reasons)
         {
-            yield return new Paragraph([new Sentence("Without points:"), .. others]);
+            yield return new Paragraph(new Sentence(TradeWords.Sentence($"Wait: {wait.Text}"), wait.Source));
+        }
+
+        if (choice.Numbers.NitrogenFixed is { } nitrogen)
+        {
+            yield return new Paragraph(new Sentence($"Nitrogen from the air: {measures.Range(nitrogen.Low, nitrogen.High)} ({nitrogen.Basis}).", nitrogen.Source));
+        }
+
+        if (choice.Numbers.Potash is { } potash)
+        {
+            yield return new Paragraph(new Sentence($"Takes up and returns {measures.Range(potash.Low, potash.High)} of K2O, by {potash.Basis}: moved, not added.", potash.Source));
+        }
+
+        foreach (var trial in choice.Numbers.Trials)
+        {
+            yield return new Paragraph(new Sentence(TradeWords.Sentence(trial.Text), trial.Source));
+        }
+
+        foreach (var note in choice.Reasons.Where(r => r.Points == 0))
+        {
+            yield return new Paragraph(new Sentence(TradeWords.Sentence(note.Text), note.Source));
         }
     }
+
+    private static SourcedTable? Stages(CoverCropChoice choice, Measures measures) => choice.Numbers.Stages.Count == 0
+        ? null
+        : new SourcedTable(
+            ["If grown and killed", "Carbon to nitrogen", "Nitrogen for the next crop"],
+            [.. choice.Numbers.Stages.Select(s => new SourcedRow(
+                [StageWords(s.Stage), Ratio(s), $"{measures.Range(s.Low.Available, s.High.Available)}{(s.High.Available < default(MassPerArea) ? ": ties nitrogen up" : "")}"],
+                [s.Source]))]);
+
+    private static string StageWords(string stage) => stage switch
+    {
+        "before-flowering" => "before flowering",
+        "flowering" => "at flowering",
+        "mature" => "when ripe",
+        _ => "at the stage printed",
+    };
+
+    private static string Ratio(StageNitrogen stage)
+    {
+        var (low, high) = (stage.High.CarbonToNitrogen.Value, stage.Low.CarbonToNitrogen.Value);
+        return Figure.Short(Math.Min(low, high)) == Figure.Short(Math.Max(low, high)) ? Figure.Short(low) : $"{Figure.Short(Math.Min(low, high))} to {Figure.Short(Math.Max(low, high))}";
+    }
+
+    private static string Plain(double number) => number.ToString("0.##", CultureInfo.InvariantCulture);
 
     private static Paragraph Facts(CoverCropChoice choice, Measures measures)
     {
         var sentences = new List<Sentence>
         {
-            new(string.Create(CultureInfo.InvariantCulture, $"{Points(choice.Score)}, the sum of the reasons below. Sow from {Measures.Day(choice.Sow)}, end it by {Measures.Day(choice.KillBy)}."), Citation.OurArithmetic),
-            new($"It needs {Printed(choice.DaysNeeded)}.", choice.DaysNeeded.Source),
+            new(string.Create(CultureInfo.InvariantCulture, $"{Points(choice.Score)}, the sum of the reasons below. Sow from {Measures.Day(choice.Window.Sow)}, end it by {Measures.Day(choice.Window.KillBy)}, plant from {Measures.Day(choice.Window.PlantFrom)} ({choice.Window.Wait.Days} days of wait)."), Citation.OurArithmetic),
+            new(choice.Window.DaysNeeded.Unit.Length == 0 ? $"It is {Printed(choice.Window.DaysNeeded)}." : $"It needs {Printed(choice.Window.DaysNeeded)}.", choice.Window.DaysNeeded.Source),
         };
         if (choice.SeedRate is { } rate)
         {
@@ -85,8 +158,8 @@ internal static class CoverCropSection
     private static SourcedTable Others(IEnumerable<CoverCropChoice> choices, Measures measures) => new(
         ["Cover crop", "Points", "Sow from", "End by", "Seed for the bed"],
         [.. choices.Select(c => new SourcedRow(
-            [Name(c.CoverCrop), Points(c.Score), Measures.Day(c.Sow), Measures.Day(c.KillBy), c.SeedPerBed is { } seed ? measures.Weight(seed) : "no seed rate held"],
-            [c.DaysNeeded.Source, .. c.SeedRate is { } rate ? new[] { rate.Source } : [], .. c.Reasons.Select(r => r.Source)]))]);
+            [Name(c.CoverCrop), Points(c.Score), Measures.Day(c.Window.Sow), Measures.Day(c.Window.KillBy), c.SeedPerBed is { } seed ? measures.Weight(seed) : "no seed rate held"],
+            [c.Window.DaysNeeded.Source, .. c.SeedRate is { } rate ? new[] { rate.Source } : [], .. c.Reasons.Select(r => r.Source)]))]);
 
     private static string Name(CoverCrop crop) => crop.LatinName is { } latin ? $"{crop.Name} ({latin})" : crop.Name;
 

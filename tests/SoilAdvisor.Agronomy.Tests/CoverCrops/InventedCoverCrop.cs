@@ -1,6 +1,9 @@
+using SoilAdvisor.Agronomy.Climate;
 using SoilAdvisor.Agronomy.CoverCrops;
 using SoilAdvisor.Agronomy.Crops;
+using SoilAdvisor.Agronomy.Quantities;
 using SoilAdvisor.Agronomy.Working;
+using UnitsNet;
 
 namespace SoilAdvisor.Agronomy.Tests.CoverCrops;
 
@@ -16,6 +19,24 @@ internal static class InventedCoverCrop
     public static readonly CoverCrop WinterRye = Of("winter-grain", "Poaceae", "winter annual", "cool");
 
     public static readonly CoverCrop WinterVetch = Of("winter-legume", "Fabaceae", "winter annual", "cool");
+
+    public static readonly PlantBackRule TwoWeeks = new("general", "settling", [], [], "killed-green", 14, null, true, "two weeks", Source);
+
+    public static CoverCropTables Tables(params IReadOnlyList<CoverCrop> species) => new(species, [], [TwoWeeks], [], [], [], []);
+
+    public static CoverCropSelection Ask(Gap gap, IReadOnlyList<CoverCrop> covers, IReadOnlyList<string> aims, FrostDates? frost, Crop? last, Crop? next, Area? area, bool phosphorusShort, MassPerArea? by) =>
+        CoverCropChoices.For(
+            new CoverCropQuestion(gap)
+            {
+                Aims = aims,
+                Climate = FarmClimate.Unknown with { Frost = frost },
+                LastCrop = last,
+                NextCrop = next,
+                Area = area,
+                PhosphorusShort = phosphorusShort,
+                PhosphateShort = by,
+            },
+            Tables(covers));
 
     public static CoverCrop Of(string id, string family, string lifeCycle, string season, params CoverCropValue[] values) =>
         new(id, id, null, family, lifeCycle, season, values, Source);
