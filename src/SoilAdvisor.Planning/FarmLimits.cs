@@ -21,6 +21,12 @@ public sealed record FarmLimits(
     /// <summary>Time that the search takes at most when nothing else is asked.</summary>
     public const int UsualSeconds = 10;
 
+    /// <summary>Most of single nutrients on every bed; empty for none.</summary>
+    public IReadOnlyList<NutrientCeiling> Ceilings { get; init; } = [];
+
+    /// <summary>Money that a pound of a nutrient above what is needed counts as in the choice; null for the usual figure, which is ours.</summary>
+    public Money? ExcessPenalty { get; init; }
+
     /// <summary>No limit of any kind.</summary>
     public static FarmLimits None { get; } = new();
 

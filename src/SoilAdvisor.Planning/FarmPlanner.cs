@@ -159,6 +159,7 @@ public static class FarmPlanner
             .Append(request.Currency)
             .Append(request.Limits.Budget?.Currency)
             .Append(request.Limits.LabourPerPass?.Currency)
+            .Append(request.Limits.ExcessPenalty?.Currency)
             .Concat(request.Materials.Select(m => m.Freight?.Currency))
             .OfType<string>()
             .Distinct(StringComparer.OrdinalIgnoreCase)

@@ -16,5 +16,9 @@ internal static class FarmLimitsReader
             UnitWords.ReadRate(written.SmallestRate, PointerPath.Down(pointer, "smallestRate"), faults),
             MaterialReader.ReadMoney(written.LabourPerPass),
             MaterialReader.ReadMoney(written.Budget),
-            (int?)written.Seconds?.Number ?? FarmLimits.UsualSeconds);
+            (int?)written.Seconds?.Number ?? FarmLimits.UsualSeconds)
+        {
+            Ceilings = CeilingReader.Read(written.Ceilings, PointerPath.Down(pointer, "ceilings"), faults),
+            ExcessPenalty = MaterialReader.ReadMoney(written.ExcessPenalty),
+        };
 }

@@ -15,6 +15,9 @@ internal sealed class FarmLimitsValidator : AbstractValidator<WrittenFarmLimits>
         RuleFor(l => l.SmallestRate).SetValidator(new QuantityValidator("The smallest rate")!);
         RuleFor(l => l.LabourPerPass).SetValidator(new MoneyValidator("The labour of a pass")!);
         RuleFor(l => l.Budget).SetValidator(new MoneyValidator("The budget")!);
+        RuleFor(l => l.Ceilings).HasAtMost(Limits.PerBed, "ceilings");
+        RuleForEach(l => l.Ceilings).SetValidator(new CeilingValidator());
+        RuleFor(l => l.ExcessPenalty).SetValidator(new MoneyValidator("The penalty for excess")!);
         RuleFor(l => l.Seconds).IsOptionalNumber("The time of the search").IsAboveZero("The time of the search").IsWhole("The time of the search").IsAtMost(30, "The time of the search", "seconds");
     }
 }

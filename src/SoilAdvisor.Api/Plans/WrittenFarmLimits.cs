@@ -22,6 +22,12 @@ internal sealed record WrittenFarmLimits
     /// <summary>Most that materials, freight and labour may cost.</summary>
     public WrittenMoney? Budget { get; init; }
 
+    /// <summary>Most of single nutrients on every bed.</summary>
+    public IReadOnlyList<WrittenCeiling>? Ceilings { get; init; }
+
+    /// <summary>Money that one pound of a nutrient above what is needed counts as when plans are compared; left out, 0.05.</summary>
+    public WrittenMoney? ExcessPenalty { get; init; }
+
     /// <summary>Longest time for the search, 1 to 30; left out, 10.</summary>
     public WrittenNumber? Seconds { get; init; }
 }

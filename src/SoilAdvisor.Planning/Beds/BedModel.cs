@@ -24,6 +24,7 @@ internal sealed class BedModel
     private readonly PhosphorusLimit phosphorus;
     private readonly IReadOnlyList<PlantingFloor> floors;
     private readonly string? dressing;
+    private readonly FarmLimits limits;
     private readonly List<Assumption> assumptions;
 
     /// <summary>The model of a bed.</summary>
@@ -31,10 +32,11 @@ internal sealed class BedModel
     /// <param name="lime">Its lime, which counts before anything else.</param>
     /// <param name="phosphorus">How much phosphate may come along.</param>
     /// <param name="floors">Needs less credits.</param>
+    /// <param name="limits">What the farm allows.</param>
     /// <param name="dressing">Compost for structure, spread before the first planting whatever is needed; null for none.</param>
-    public BedModel(Bed bed, BedLime lime, PhosphorusLimit phosphorus, IReadOnlyList<PlantingFloor> floors, StructureDressing? dressing = null)
+    public BedModel(Bed bed, BedLime lime, PhosphorusLimit phosphorus, IReadOnlyList<PlantingFloor> floors, FarmLimits limits, StructureDressing? dressing = null)
     {
-        (this.bed, this.lime, this.phosphorus) = (bed, lime, phosphorus);
+        (this.bed, this.lime, this.phosphorus, this.limits) = (bed, lime, phosphorus, limits);
         this.dressing = dressing?.Offered.Material.Id;
         FromDressing = dressing?.Supplied ?? NutrientVector.Zero;
         this.floors = dressing is null ? floors : [.. floors.Select(LessDressing)];
@@ -48,6 +50,17 @@ internal sealed class BedModel
     /// <summary>What the dressing for structure brings, which lowers every floor and ceiling.</summary>
     public NutrientVector FromDressing { get; }
 
+    /// <summary>Ceilings of the farm that lime, compost for structure and earlier spreading have passed already; materials then bring none of that nutrient.</summary>
+    public IReadOnlyList<Shortfall> PassedCeilings =>
+    [
+        .. limits.Ceilings.Where(c => Taken(c.Nutrient) > c.Most).Select(c => new Shortfall(
+            c.Nutrient,
+            null,
+            Taken(c.Nutrient) - c.Most,
+            true,
+            string.Create(CultureInfo.InvariantCulture, $"Lime, compost for structure and what was spread since the sample bring {Taken(c.Nutrient).PoundsPerAcre:0.#} lb/acre of {c.Nutrient.Words()} against your limit of {c.Most.PoundsPerAcre:0.#} lb/acre ({c.Reason}). No other material that holds it is planned. Choose another lime, or raise the limit."))),
+    ];
+
     /// <summary>What was assumed on the way.</summary>
     public IReadOnlyList<Assumption> Assumptions => assumptions;
 
@@ -60,7 +73,10 @@ internal sealed class BedModel
         var spreadable = new Spreadable(bed, lime, phosphorus, floors, Requirements);
         var variables = spreadable.Of(dressing is null ? offered : [.. offered.Where(o => o.Material.Id != dressing)]);
         leftOut?.UnionWith(spreadable.Reasons);
-        return new MaterialModel(variables, Requirements, Excesses(), SharedLimits(variables), priced);
+        return new MaterialModel(variables, Requirements, Excesses(), SharedLimits(variables), priced)
+        {
+            ExcessPenalty = (double)(limits.ExcessPenalty?.Value ?? (decimal)MaterialModel.ExcessBurden),
+        };
     }
 
     private IEnumerable<Requirement> NitrogenOfEachPlanting()
@@ -95,12 +111,19 @@ internal sealed class BedModel
     {
         if (phosphorus.Most is { } most)
         {
-            var taken = SpreadSinceSample.Of(bed)[Nutrient.TotalP2O5] + lime.Supplied[Nutrient.TotalP2O5] + FromDressing[Nutrient.TotalP2O5];
-            yield return new Requirement(Nutrient.TotalP2O5, null, null, MassPerArea.Larger(most - taken, default), phosphorus.Reason);
+            yield return new Requirement(Nutrient.TotalP2O5, null, null, MassPerArea.Larger(most - Taken(Nutrient.TotalP2O5), default), phosphorus.Reason);
+        }
+
+        foreach (var ceiling in limits.Ceilings)
+        {
+            yield return new Requirement(ceiling.Nutrient, null, null, MassPerArea.Larger(ceiling.Most - Taken(ceiling.Nutrient), default), ceiling.Reason);
         }
 
         yield return new Requirement(Nutrient.CalciumCarbonate, null, null, MassPerArea.Larger(lime.Left - FromDressing[Nutrient.CalciumCarbonate], default), "materials may raise the pH no further than the lime requirement");
     }
+
+    // On the ground already, or fixed before materials are chosen.
+    private MassPerArea Taken(Nutrient nutrient) => SpreadSinceSample.Of(bed)[nutrient] + lime.Supplied[nutrient] + FromDressing[nutrient];
 
     // What materials must still bring once the lime has brought its share.
     private MassPerArea FloorOf(Nutrient nutrient)

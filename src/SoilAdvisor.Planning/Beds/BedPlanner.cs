@@ -39,7 +39,7 @@ internal sealed class BedPlanner(FarmRequest request, Tables tables, Guide guide
         var lime = BedLime.Of(bed, request, tables, offers, ratings, floors, working);
         var (phosphorus, offered) = (PhosphorusLimit.Of(need, ratings), offers.For(lime.PhAfterLiming));
         var dressing = BedStructure.Of(bed, request.Region, tables, offered, phosphorus, floors, lime, working);
-        var rules = new BedModel(bed, lime, phosphorus, floors, dressing is { IsGiven: true, Value: var compost } ? compost : null);
+        var rules = new BedModel(bed, lime, phosphorus, floors, request.Limits, dressing is { IsGiven: true, Value: var compost } ? compost : null);
         var leftOut = new SortedSet<string>(StringComparer.Ordinal);
         return new PreparedBed(bed, ratings, need, lime, floors, rules, offered, rules.For(offered, offers.Priced, leftOut), leftOut, refused, working)
         {
@@ -193,7 +193,7 @@ internal sealed class BedPlanner(FarmRequest request, Tables tables, Guide guide
     private IReadOnlyList<Shortfall> Shortfalls(BedLime lime, MaterialPlan plan, BedModel model, IReadOnlyList<OfferedMaterial> offered)
     {
         var missed = plan.Solution.MeetsAll ? [] : new Remedies(plan, model, offered, offers.NotOffered(lime.PhAfterLiming)).All();
-        return lime.Shortfall is { } noStone ? [noStone, .. missed] : missed;
+        return [.. lime.Shortfall is { } noStone ? [noStone] : Array.Empty<Shortfall>(), .. model.PassedCeilings, .. missed];
     }
 
     private CoverCropSelection? CoverCropsOf(Bed bed, IReadOnlyList<PlantingFloor> floors)

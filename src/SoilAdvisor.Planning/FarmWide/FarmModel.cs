@@ -17,10 +17,10 @@ internal sealed record FarmModel(IReadOnlyList<NeedGroup> Groups, IReadOnlyList<
     public bool CountsWholes => Limits.CountWholes || Products.Any(p => p.PackPounds is not null || p.Freight > 0);
 
     /// <summary>True when what one bed gets bears on what another gets.</summary>
-    public bool TiesBedsTogether => CountsWholes || Limits.Budget is not null || Products.Any(p => p.StockPounds > 0 && p.PricePerPound > 0);
+    public bool TiesBedsTogether => CountsWholes || Limits.Budget is not null || Products.Any(p => (p.StockPounds > 0 && p.PricePerPound > 0) || !p.MayBeBought);
 
     /// <summary>Money that a pound of unwanted excess counts as.</summary>
-    public double ExcessBurden => Priced ? MaterialChoice.MaterialModel.ExcessBurden : 1;
+    public double ExcessBurden => Priced ? (double)(Limits.ExcessPenalty?.Value ?? (decimal)MaterialChoice.MaterialModel.ExcessBurden) : 1;
 
     /// <summary>Money that a pound of material counts as, so that of two equal plans the lighter one is taken.</summary>
     public double MassBurden => Priced ? MaterialChoice.MaterialModel.MassBurden : 1e-3;

@@ -11,6 +11,12 @@ namespace SoilAdvisor.Planning.FarmWide;
 /// <param name="TakenPounds">Already planned as lime or as compost for structure.</param>
 internal sealed record FarmProduct(OfferedMaterial Offered, double PricePerPound, double? PackPounds, double Freight, double StockPounds, double TakenPounds)
 {
+    /// <summary>False for what the farm makes itself and says how much it has: there is no more of it.</summary>
+    public bool MayBeBought { get; } = Offered is not { Origin: MaterialOrigin.Own, OnHand: not null };
+
+    /// <summary>What the shelf still holds of it, pounds; below zero when lime takes more, which is then bought.</summary>
+    public double LeftPounds => MayBeBought ? StockPounds - TakenPounds : Math.Max(0, StockPounds - TakenPounds);
+
     public static FarmProduct Of(OfferedMaterial offered, double takenPounds) => new(
         offered,
         MaterialChoice.MaterialModel.PricePerPound(offered),

@@ -113,7 +113,8 @@ internal sealed class FarmProgramme : IDisposable
         mostProducts?.SetCoefficient(used[place], 1);
         bought[place] = product.PackPounds is null ? solver.MakeNumVar(0, double.PositiveInfinity, Next()) : Switch(MostPacks);
         Costs(bought[place], product.PricePerPound * PoundsOf(place));
-        taken[place] = AtMost(product.StockPounds - product.TakenPounds);
+        bought[place].SetUb(product.MayBeBought ? bought[place].Ub() : 0);
+        taken[place] = AtMost(product.LeftPounds);
         taken[place].SetCoefficient(bought[place], -PoundsOf(place));
 
         // Without a shelf to take it from, what is used at all needs at least one pack: said outright, because it lifts the bound.

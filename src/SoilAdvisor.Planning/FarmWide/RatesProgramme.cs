@@ -34,9 +34,9 @@ internal sealed class RatesProgramme : IDisposable
         {
             var product = model.Products[p];
             places[product.Offered.Material.Id] = p;
-            bought[p] = solver.MakeNumVar(0, double.PositiveInfinity, Next());
+            bought[p] = solver.MakeNumVar(0, Most(p), Next());
             objective.SetCoefficient(bought[p], product.PricePerPound);
-            taken[p] = solver.MakeConstraint(double.NegativeInfinity, product.StockPounds - product.TakenPounds, Next());
+            taken[p] = solver.MakeConstraint(double.NegativeInfinity, product.LeftPounds, Next());
             taken[p].SetCoefficient(bought[p], -1);
         }
 
@@ -68,16 +68,16 @@ internal sealed class RatesProgramme : IDisposable
             }
         }
 
-        foreach (var amount in bought)
+        for (var p = 0; p < bought.Length; p++)
         {
-            amount.SetBounds(0, double.PositiveInfinity);
+            bought[p].SetBounds(0, Most(p));
         }
     }
 
     /// <summary>Lets at most so much of a product be bought.</summary>
     /// <param name="product">The product.</param>
     /// <param name="pounds">How much.</param>
-    public void Buy(int product, double pounds) => bought[product].SetUb(pounds);
+    public void Buy(int product, double pounds) => bought[product].SetUb(Math.Min(pounds, Most(product)));
 
     /// <summary>Keeps a rate within bounds.</summary>
     /// <param name="group">The group.</param>
@@ -103,6 +103,8 @@ internal sealed class RatesProgramme : IDisposable
         parameters.Dispose();
         solver.Dispose();
     }
+
+    private double Most(int product) => model.Products[product].MayBeBought ? double.PositiveInfinity : 0;
 
     private string Next() => (++names).ToString(CultureInfo.InvariantCulture);
 }

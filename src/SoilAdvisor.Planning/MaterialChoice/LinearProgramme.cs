@@ -98,7 +98,7 @@ internal sealed class LinearProgramme : IDisposable
 
         foreach (var excess in excesses)
         {
-            objective.SetCoefficient(excess, MaterialModel.ExcessBurden);
+            objective.SetCoefficient(excess, model.ExcessPenalty);
         }
 
         return IsOptimal() ? Amounts() : null;

@@ -21,11 +21,14 @@ internal sealed record MaterialModel(
     IReadOnlyList<SharedLimit> SharedLimits,
     bool Priced)
 {
-    /// <summary>Money that one pound of excess counts as, beside the cost of materials. Ours, printed with every plan.</summary>
+    /// <summary>Money that one pound of excess counts as where the farm says nothing else. Ours, printed with every plan.</summary>
     public const double ExcessBurden = 0.05;
 
     /// <summary>Money that one pound of material counts as, so that of two equal plans the lighter one is taken. Ours, printed.</summary>
     public const double MassBurden = 0.0005;
+
+    /// <summary>Money that one pound of excess counts as, beside the cost of materials.</summary>
+    public double ExcessPenalty { get; init; } = ExcessBurden;
 
     /// <summary>True when nothing has to be supplied.</summary>
     public bool NeedsNothing => !Requirements.Any(r => r.AsksForSomething);
@@ -42,7 +45,7 @@ internal sealed record MaterialModel(
         }
 
         var excess = Excesses.Sum(e => Math.Max(0, SupplyOf(e.Nutrient, null, solution).PoundsPerAcre - e.Above.PoundsPerAcre));
-        return Priced ? (money + (ExcessBurden * excess) + (MassBurden * mass), 0) : (excess, mass);
+        return Priced ? (money + (ExcessPenalty * excess) + (MassBurden * mass), 0) : (excess, mass);
     }
 
     /// <summary>What given rates supply of a nutrient.</summary>
