@@ -3,6 +3,7 @@ using SoilAdvisor.Agronomy.Climate;
 using SoilAdvisor.Agronomy.CoverCrops;
 using SoilAdvisor.Agronomy.FieldWork;
 using SoilAdvisor.Agronomy.Materials.Metals;
+using SoilAdvisor.Agronomy.NitrogenSupply;
 using SoilAdvisor.Agronomy.Plans;
 using SoilAdvisor.Agronomy.Ratings;
 
@@ -35,6 +36,9 @@ public sealed record FarmRequest(
 {
     /// <summary>What the farm can buy and carry out.</summary>
     public FarmLimits Limits { get; init; } = FarmLimits.None;
+
+    /// <summary>Soil temperature by month; null when not said.</summary>
+    public SoilTemperatures? SoilTemperature { get; init; }
 
     /// <summary>What is measured and spread with.</summary>
     public FieldMeasures Measures { get; init; } = FieldMeasures.Of(null, null, null, null, null);

@@ -51,9 +51,13 @@ public static class AppliedCredits
             var source = SourceOf(applied.Analysis, balanced);
             var low = MaterialFormulas.NutrientFromMaterial.Of((rate, MassShare.FromFraction(share)), working, Origin.Given("what was spread"), Origin.From(source));
             var high = applied.Analysis.High.TryGetValue(balanced, out var highShare) ? MassPerArea.Larger(low, rate * highShare) : low;
-            credits.Add(new NutrientCredit(nutrient, Invariant($"{applied.Material.Name}, spread {applied.Date:yyyy-MM-dd}"), low, high, null, source));
+            credits.Add(new NutrientCredit(nutrient, From(applied), low, high, null, source));
         }
     }
+
+    /// <summary>How the credits of a spreading are named.</summary>
+    /// <param name="applied">What was spread.</param>
+    public static string From(AppliedMaterial applied) => Invariant($"{applied.Material.Name}, spread {applied.Date:yyyy-MM-dd}");
 
     private static Citation SourceOf(MaterialAnalysis analysis, Nutrient nutrient) =>
         analysis.Sources.TryGetValue(nutrient, out var sources) && sources.Count > 0 ? sources[0] : Citation.OurArithmetic;

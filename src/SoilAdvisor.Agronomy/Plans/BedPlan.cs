@@ -4,6 +4,7 @@ using SoilAdvisor.Agronomy.Certification;
 using SoilAdvisor.Agronomy.CoverCrops;
 using SoilAdvisor.Agronomy.Crops;
 using SoilAdvisor.Agronomy.Materials;
+using SoilAdvisor.Agronomy.NitrogenSupply;
 using SoilAdvisor.Agronomy.Ratings;
 using SoilAdvisor.Agronomy.Working;
 using SoilAdvisor.Agronomy.YearsAhead;
@@ -58,6 +59,9 @@ public sealed record BedPlan(
 
     /// <summary>What fills the exchange of its soil, or why that cannot be said; null where the laboratory was not asked for the cations.</summary>
     public Answer<CationBalance>? Cations { get; init; }
+
+    /// <summary>Its nitrogen through the season; null where no planting has a nitrogen rate.</summary>
+    public NitrogenInTime? NitrogenInTime { get; init; }
 
     /// <summary>Where its phosphorus and potassium are heading; null where both stand in their targets and nobody asked.</summary>
     public YearsAheadPlan? YearsAhead { get; init; }

@@ -4,6 +4,7 @@ using SoilAdvisor.Api.Checks;
 using SoilAdvisor.Api.CoverCrops;
 using SoilAdvisor.Api.Http;
 using SoilAdvisor.Api.Lime;
+using SoilAdvisor.Api.NitrogenSupply;
 using SoilAdvisor.Api.Ratings;
 using SoilAdvisor.Api.Working;
 using SoilAdvisor.Api.YearsAhead;
@@ -38,6 +39,8 @@ internal sealed record BedAnswer(string Bed, string State, string Summary, Cited
     public LimePlanAnswer? Lime { get; init; }
 
     public IReadOnlyList<ApplicationAnswer> Materials { get; init; } = [];
+
+    public NitrogenInTimeAnswer? NitrogenInTime { get; init; }
 
     public IReadOnlyList<BalanceAnswer> Supplied { get; init; } = [];
 

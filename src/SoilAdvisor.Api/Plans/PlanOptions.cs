@@ -1,6 +1,7 @@
 using SoilAdvisor.Api.Beds;
 using SoilAdvisor.Api.Climate;
 using SoilAdvisor.Api.Http;
+using SoilAdvisor.Api.NitrogenSupply;
 
 namespace SoilAdvisor.Api.Plans;
 
@@ -23,6 +24,9 @@ internal sealed record PlanOptions
 
     /// <summary>ISO 4217; left out, that of the prices.</summary>
     public string? Currency { get; init; }
+
+    /// <summary>Mean soil temperature by month; left out, releases are shown over the published temperatures.</summary>
+    public WrittenSoilTemperature? SoilTemperature { get; init; }
 
     /// <summary>What the farm can buy and carry out; left out, nothing is limited.</summary>
     public WrittenFarmLimits? Limits { get; init; }

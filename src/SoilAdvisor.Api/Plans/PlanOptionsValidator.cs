@@ -18,6 +18,7 @@ internal sealed class PlanOptionsValidator : AbstractValidator<PlanOptions>
             .Else("unknown-weight", (_, w) => $"\"{Rules.Clip(CoverCropWeightsReader.Unknown(w))}\" is not a kind of reason.", $"Use: {string.Join(", ", CoverCropWeights.Kinds.Order(StringComparer.Ordinal))}.");
         RuleFor(o => o.CoverCropWeights).Must(CoverCropWeightsReader.AreInRange)
             .Else("weight-range", "A weight is not a number from 0 to 10.", "Give 0 to leave a reason in words only, 1 for the usual weight of most, up to 10.");
+        RuleFor(o => o.SoilTemperature).SetValidator(new NitrogenSupply.SoilTemperatureValidator()!);
         RuleFor(o => o.Limits).SetValidator(new FarmLimitsValidator()!);
         RuleFor(o => o.Years).IsOptionalNumber("The number of years").IsAboveZero("The number of years").IsWhole("The number of years").IsAtMost(Agronomy.YearsAhead.Projections.MostYears, "The number of years", "years");
         RuleFor(o => o.LimeMethod).IsOptionalText("The lime method");

@@ -7,6 +7,7 @@ using SoilAdvisor.Api.Climate;
 using SoilAdvisor.Api.CoverCrops;
 using SoilAdvisor.Api.Http;
 using SoilAdvisor.Api.Materials;
+using SoilAdvisor.Api.NitrogenSupply;
 using SoilAdvisor.Api.Ratings;
 using SoilAdvisor.Api.SoilTests;
 using SoilAdvisor.Planning;
@@ -46,6 +47,7 @@ internal static class PlanReader
                 Years = (int?)request.Options?.Years?.Number,
                 Climate = ClimateReader.Read(request.Options?.Climate, request.Options?.Frost, request.Region),
                 CoverCropWeights = CoverCropWeightsReader.Read(request.Options?.CoverCropWeights),
+                SoilTemperature = SoilTemperatureReader.Read(request.Options?.SoilTemperature, "/options/soilTemperature", faults),
                 Limits = FarmLimitsReader.Read(request.Options?.Limits, "/options/limits", faults),
             },
             [.. beds.Select(b => b.Index)],

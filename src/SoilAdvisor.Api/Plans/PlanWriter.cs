@@ -10,6 +10,7 @@ using SoilAdvisor.Api.Checks;
 using SoilAdvisor.Api.CoverCrops;
 using SoilAdvisor.Api.Http;
 using SoilAdvisor.Api.Lime;
+using SoilAdvisor.Api.NitrogenSupply;
 using SoilAdvisor.Api.Ratings;
 using SoilAdvisor.Api.SoilTests;
 using SoilAdvisor.Api.Working;
@@ -118,6 +119,7 @@ internal static class PlanWriter
             Credits = [.. plan.Need.Credits.Select(c => new CreditAnswer(c.Nutrient.ToString(), c.From, units.PerArea(c.Low, c.High), c.Timing, calculation.Cite(c.Source)))],
             Lime = LimeWriter.Write(plan.Lime, bed.Area, basis, calculation),
             Materials = [.. plan.Applications.Select(a => ApplicationWriter.Write(a, bed, calculation))],
+            NitrogenInTime = NitrogenWriter.Write(plan.NitrogenInTime, bed, calculation),
             Supplied = [.. plan.Balances.Select(b => Write(b, calculation))],
             Shortfalls = [.. plan.Shortfalls.Select(s => new ShortfallAnswer(
                 s.Nutrient.Symbol(), s.PlantingIndex, units.PerArea(s.By), s.IsCeiling ? "ceiling" : "floor", s.WhatWouldMeetIt, calculation.Cite(Citation.OurArithmetic)))],

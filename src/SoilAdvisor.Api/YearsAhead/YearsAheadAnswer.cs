@@ -1,3 +1,5 @@
+using SoilAdvisor.Api.Answers;
+
 namespace SoilAdvisor.Api.YearsAhead;
 
 /// <summary>Phosphorus and potassium of a bed over the years, when this season's plan and crops repeat.</summary>

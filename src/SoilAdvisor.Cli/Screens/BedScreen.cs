@@ -25,6 +25,7 @@ internal static class BedScreen
         }
 
         Need(paper, bed);
+        NitrogenScreen.Draw(paper, bed.At("nitrogenInTime"));
         paper.List(bed.Each("shortfalls").Select(Shortfall));
         YearsAheadScreen.Draw(paper, bed);
         CoverCrops(paper, bed);

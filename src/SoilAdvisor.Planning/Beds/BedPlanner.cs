@@ -79,6 +79,7 @@ internal sealed class BedPlanner(FarmRequest request, Tables tables, Guide guide
 
         var state = StateOf(need, lime);
         var coverCrops = CoverCropsOf(bed, prepared.Floors);
+        var nitrogen = new NitrogenInTimePlan(bed, need, applications, request, tables).Of(prepared.Working);
         return new BedPlan(
             bed,
             state,
@@ -94,7 +95,7 @@ internal sealed class BedPlanner(FarmRequest request, Tables tables, Guide guide
             CautionsFor.Plan(bed, applications, lime.Plan, tables.Cautions),
             [.. BedWarnings.Of(bed, request.Date, lime, prepared.Floors, applications, balances), .. prepared.LeftOut],
             refused,
-            [.. Assumptions(bed, need, lime, prepared.Rules, ratings, prepared.Certainties, applications).Concat(years.Assumptions(ahead)).Concat(coverCrops?.Assumptions ?? []).DistinctBy(a => (a.Code, a.Text))],
+            [.. Assumptions(bed, need, lime, prepared.Rules, ratings, prepared.Certainties, applications).Concat(years.Assumptions(ahead)).Concat(nitrogen?.Assumptions ?? []).Concat(coverCrops?.Assumptions ?? []).DistinctBy(a => (a.Code, a.Text))],
             Costs.Sum([.. applications.Select(a => a.Cost), lime.Plan?.Chosen?.Cost]),
             prepared.Working?.Lines ?? [])
         {
@@ -102,6 +103,7 @@ internal sealed class BedPlanner(FarmRequest request, Tables tables, Guide guide
             Cations = prepared.Cations,
             Indices = prepared.Indices,
             Ceilings = guide.CeilingsFor(bed.SoilTest),
+            NitrogenInTime = nitrogen,
             YearsAhead = ahead,
             StructureDressing = prepared.Dressing,
         };

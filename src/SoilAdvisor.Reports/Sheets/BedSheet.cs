@@ -20,7 +20,7 @@ internal static class BedSheet
         yield return About(bed, measures);
         var sections = new[]
         {
-            RatingSection.Of(bed), Needs(bed, measures), Credits(bed, measures), LimeSection.Of(bed, measures), YearsAheadSection.Of(bed, measures), Balance(bed, measures),
+            RatingSection.Of(bed), Needs(bed, measures), Credits(bed, measures), LimeSection.Of(bed, measures), NitrogenSection.Of(bed, measures), YearsAheadSection.Of(bed, measures), Balance(bed, measures),
             CoverCropSection.Of(bed, measures), Findings(bed), Cautions(bed), Warnings(bed), Refusals(bed), AssumptionsOf(bed, saidForAll), Working(bed),
         };
         foreach (var block in sections.SelectMany(s => s))

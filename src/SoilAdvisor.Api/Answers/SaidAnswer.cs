@@ -1,6 +1,4 @@
-using SoilAdvisor.Api.Answers;
-
-namespace SoilAdvisor.Api.YearsAhead;
+namespace SoilAdvisor.Api.Answers;
 
 /// <summary>A sentence with its source.</summary>
 internal sealed record SaidAnswer(string Text, CitedAs By) : Sourced(By);
