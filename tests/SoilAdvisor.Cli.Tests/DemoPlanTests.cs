@@ -54,6 +54,13 @@ public sealed class DemoPlanTests(DemoRuns demo) : IClassFixture<DemoRuns>
         Assert.All(tooLong, line => Assert.Matches(@"^ +https?://\S+$", line));
     }
 
+    [Fact]
+    public void The_terminal_and_the_page_say_where_phosphorus_is_heading()
+    {
+        Assert.Matches(@"Phosphorus, now [\d.]+ mg/kg,\s+after\s+5\s+seasons", demo.In("table").Results);
+        Assert.Contains("Phosphorus and potassium over the years", demo.In("markdown").Results, StringComparison.Ordinal);
+    }
+
     // Hand arithmetic from the guide's printed limits (Mehlich-3 P, mg/kg: low 0-25, medium 26-50, optimum 51-100, excessive above 100).
     [Theory]
     [InlineData("A1", "Low", "below")]

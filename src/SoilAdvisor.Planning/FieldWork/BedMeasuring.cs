@@ -49,7 +49,13 @@ internal sealed class BedMeasuring(FieldMeasures measures, FarmShelf shelf)
         foreach (var application in bed.Applications)
         {
             var index = Enumerable.Range(0, chosen.Model.Variables.Count)
-                .First(i => chosen.Model.Variables[i].Offered.Material.Id == application.Offered.Material.Id && chosen.Model.Variables[i].PlantingIndex == application.PlantingIndex);
+                .FirstOrDefault(i => chosen.Model.Variables[i].Offered.Material.Id == application.Offered.Material.Id && chosen.Model.Variables[i].PlantingIndex == application.PlantingIndex, -1);
+            if (index < 0)
+            {
+                yield return ForStructure(application, bed, chosen.Model);
+                continue;
+            }
+
             var (least, most, heldBy) = room.Of(index);
             var (lightest, heaviest) = (least.On(bed.Bed.Area), most.On(bed.Bed.Area));
             if (shelf.Beyond(application.Offered.Material.Id) is { } beyond && application.PerBed + beyond < heaviest)
@@ -67,6 +73,19 @@ internal sealed class BedMeasuring(FieldMeasures measures, FarmShelf shelf)
                 null,
                 new MeasuredSpread(bed.Bed.Id, application.PlantingIndex, application.Rate, amount, Changes(application, amount, bed.Bed.Area, chosen.Model), HeldBy(amount, heldBy)));
         }
+    }
+
+    // Compost for structure was never part of the choice: it is measured up to what its limits gave it, as lime is.
+    private CarriedMaterial ForStructure(MaterialApplication application, BedPlan bed, MaterialModel model)
+    {
+        var amount = MeasuringOut.For(application.PerBed, default, application.PerBed, VolumeMeasures.DensityOf(application.Offered.Material), measures);
+        shelf.Take(application.Offered.Material.Id, amount.Measured - amount.Planned);
+        return new CarriedMaterial(
+            application.Offered,
+            application.SpreadBy,
+            null,
+            null,
+            new MeasuredSpread(bed.Bed.Id, application.PlantingIndex, application.Rate, amount, Changes(application, amount, bed.Bed.Area, model), HeldBy(amount, "the limit of the dressing for structure")));
     }
 
     private static List<SupplyChange> Changes(MaterialApplication application, MeasuredAmount amount, Area area, MaterialModel model)

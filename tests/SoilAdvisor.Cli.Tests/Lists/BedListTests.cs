@@ -37,6 +37,15 @@ public sealed class BedListTests
         Assert.Equal("""[{"material":"dairy-fresh","amount":{"value":"250","unit":"lb"},"date":"2026-10-28","incorporated":"2026-10-29"}]""", bed["applied"]!.ToJsonString());
     }
 
+    [Theory]
+    [InlineData("structure rate (ton/acre)", "5", """{"material":"yard-compost","rate":{"value":"5","unit":"ton/acre"}}""")]
+    [InlineData("structure depth (in)", "0.5", """{"material":"yard-compost","depth":{"value":"0.5","unit":"in"}}""")]
+    public void Compost_for_structure_is_read_by_rate_or_by_depth(string column, string cell, string read)
+    {
+        var bed = Read($"bed,area (sq ft),soil test,crops,structure material,{column}\n1,250,n,carrot,yard-compost,{cell}\n")[0]!;
+        Assert.Equal(read, bed["structure"]!.ToJsonString());
+    }
+
     [Fact]
     public void Remarks_and_empty_lines_are_passed_over_and_lines_still_counted()
     {
