@@ -48,14 +48,14 @@ internal sealed class BedMeasuring(FieldMeasures measures, FarmShelf shelf)
         var room = new SpreadingRoom(chosen.Model, chosen.Solution.Amounts);
         foreach (var application in bed.Applications)
         {
-            var index = Enumerable.Range(0, chosen.Model.Variables.Count)
-                .FirstOrDefault(i => chosen.Model.Variables[i].Offered.Material.Id == application.Offered.Material.Id && chosen.Model.Variables[i].PlantingIndex == application.PlantingIndex, -1);
-            if (index < 0)
+            if (bed.StructureDressing is { IsGiven: true } && ReferenceEquals(application, bed.Applications[0]))
             {
                 yield return ForStructure(application, bed, chosen.Model);
                 continue;
             }
 
+            var index = Enumerable.Range(0, chosen.Model.Variables.Count)
+                .First(i => chosen.Model.Variables[i].Offered.Material.Id == application.Offered.Material.Id && chosen.Model.Variables[i].PlantingIndex == application.PlantingIndex);
             var (least, most, heldBy) = room.Of(index);
             var (lightest, heaviest) = (least.On(bed.Bed.Area), most.On(bed.Bed.Area));
             if (shelf.Beyond(application.Offered.Material.Id) is { } beyond && application.PerBed + beyond < heaviest)
