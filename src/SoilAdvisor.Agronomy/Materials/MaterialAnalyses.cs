@@ -231,7 +231,7 @@ public static class MaterialAnalyses
                     Assume("moisture-from-table", $"{material.Name} is taken as {PlainNumber.Of(WettestMoisture)} % water. Weigh, dry and weigh a handful to be sure.", row.Source);
                 }
             }
-            else if (tested?.Moisture is not null)
+            else if (tested is { Moisture: not null, Metals.Count: 0 })
             {
                 Assume("moisture-not-used", $"The moisture given for {material.Name} changes nothing: its figures already refer to the material as it is sold or spread.", material.Source);
             }

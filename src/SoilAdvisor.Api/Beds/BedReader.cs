@@ -108,7 +108,7 @@ internal static class BedReader
         var ph = test?.Of(Analyte.Ph) is { Amount: { Kind: AmountKind.Measured } measured } ? measured.Number : (decimal?)null;
         var workedIn = Dates.Read(written.Incorporated);
         var (how, days) = TestedForms.Worked(date, workedIn);
-        var tested = TestedForms.WithFactors(MaterialReader.ReadAnalysis(written.Analysis, PointerPath.Down(pointer, "analysis"), tables, faults), material, tables.Nitrogen, region, how, days);
+        var tested = TestedForms.WithFactors(MaterialReader.ReadAnalysis(written.Analysis, material, PointerPath.Down(pointer, "analysis"), tables, faults), material, tables.Nitrogen, region, how, days);
         if (Agronomy.Materials.MaterialAnalyses.For(material, ph, tested).TryGet(out var analysis, out var reason))
         {
             return new AppliedMaterial(material, analysis, mass, date, workedIn);

@@ -36,6 +36,16 @@ internal static class UnitWords
         ["t"] = MassUnit.Tonne,
     };
 
+    private static readonly Dictionary<string, VolumeUnit> Volumes = new(StringComparer.Ordinal)
+    {
+        ["gal"] = VolumeUnit.UsGallon,
+        ["quart"] = VolumeUnit.UsQuart,
+        ["pint"] = VolumeUnit.UsPint,
+        ["cup"] = VolumeUnit.UsCustomaryCup,
+        ["cubic-foot"] = VolumeUnit.CubicFoot,
+        ["L"] = VolumeUnit.Liter,
+    };
+
     private static readonly Dictionary<string, Func<double, MassPerArea>> Rates = new(StringComparer.Ordinal)
     {
         ["lb/acre"] = MassPerArea.FromPoundsPerAcre,
@@ -68,6 +78,9 @@ internal static class UnitWords
 
     public static Area? ReadArea(WrittenQuantity? written, string pointer, FaultList faults) =>
         Read(written, Areas, pointer, faults) is var (value, unit) ? Area.From(value, unit) : null;
+
+    public static Volume? ReadVolume(WrittenQuantity? written, string pointer, FaultList faults) =>
+        Read(written, Volumes, pointer, faults) is var (value, unit) ? Volume.From(value, unit) : null;
 
     public static Mass? ReadMass(WrittenQuantity? written, string pointer, FaultList faults) =>
         Read(written, Masses, pointer, faults) is var (value, unit) ? Mass.From(value, unit) : null;

@@ -17,6 +17,17 @@ internal sealed class AnalysisValidator : AbstractValidator<WrittenAnalysis>
         RuleFor(a => a.NeutralisingValue).IsOptionalNumber("The neutralising value").IsAtLeast(1, "The neutralising value", "%").IsAtMost(200, "The neutralising value", "%");
         RuleFor(a => a.Calcium).IsOptionalNumber("Calcium").IsNotNegative("Calcium").IsAtMost(100, "Calcium", "%");
         RuleFor(a => a.Magnesium).IsOptionalNumber("Magnesium").IsNotNegative("Magnesium").IsAtMost(100, "Magnesium", "%");
+        RuleFor(a => a.Phosphorus).IsOptionalNumber("Phosphorus (element)").IsNotNegative("Phosphorus (element)").IsAtMost(43, "Phosphorus (element)", "%");
+        RuleFor(a => a.Potassium).IsOptionalNumber("Potassium (element)").IsNotNegative("Potassium (element)").IsAtMost(83, "Potassium (element)", "%");
+        RuleFor(a => a.Sulfur).IsOptionalNumber("Sulfur").IsNotNegative("Sulfur").IsAtMost(100, "Sulfur", "%");
+        RuleFor(a => a.Sodium).IsOptionalNumber("Sodium").IsNotNegative("Sodium").IsAtMost(100, "Sodium", "%");
+        RuleFor(a => a.Carbon).IsOptionalNumber("Carbon").IsNotNegative("Carbon").IsAtMost(100, "Carbon", "%");
+        RuleFor(a => a.CarbonToNitrogen).IsOptionalNumber("The carbon to nitrogen ratio").IsAboveZero("The carbon to nitrogen ratio").IsAtMost(2000, "The carbon to nitrogen ratio", "to 1");
+        RuleFor(a => a.Metals).HasAtMost(Limits.PerBed, "metals");
+        RuleForEach(a => a.Metals).SetValidator(new MetalValidator());
+        RuleFor(a => a.Salt).SetValidator(new SaltValidator()!);
+        RuleFor(a => a.From).IsOptionalText("The laboratory of the analysis", Limits.TextLetters);
+        RuleFor(a => a.Date).IsOptionalDate("The date of the analysis");
         RuleFor(a => a.Sieves).HasAtMost(Limits.PerBed, "sieves");
         RuleForEach(a => a.Sieves).SetValidator(new SieveValidator());
         RuleFor(a => a.SieveClasses).HasAtMost(Limits.PerBed, "size classes");

@@ -1,4 +1,6 @@
 using SoilAdvisor.Agronomy.Materials;
+using SoilAdvisor.Agronomy.Materials.Metals;
+using SoilAdvisor.Agronomy.Quantities;
 using SoilAdvisor.Api.Beds;
 using SoilAdvisor.Api.Catalogues;
 using SoilAdvisor.Api.Http;
@@ -43,14 +45,21 @@ internal static class MaterialReader
     }
 
     /// <summary>Figures of a label or laboratory that the validator has judged.</summary>
-    public static GrowerAnalysis? ReadAnalysis(WrittenAnalysis? written, string pointer, Tables tables, FaultList faults)
+    /// <param name="written">As received.</param>
+    /// <param name="material">The material; null where it is not known.</param>
+    /// <param name="pointer">Its place.</param>
+    /// <param name="tables">The reference tables.</param>
+    /// <param name="faults">Receives refusals.</param>
+    public static GrowerAnalysis? ReadAnalysis(WrittenAnalysis? written, Material? material, string pointer, Tables tables, FaultList faults)
     {
         if (written is null)
         {
             return null;
         }
 
-        var stone = StoneLabelReader.Read(written, pointer, tables, faults);
+        // Calcium and magnesium of a compost are nutrients; those of a stone belong to its label.
+        var isStone = material is { Category: "lime" } || written is not { NeutralisingValue: null, Sieves: null, SieveClasses: null, EffectiveValue: null };
+        var stone = isStone ? StoneLabelReader.Read(written, pointer, tables, faults) : null;
         // Water of a stone belongs to its effective value, not to its nutrients.
         var moisture = stone is null || written.Basis == "dry" ? written.Moisture?.Number : null;
         return new GrowerAnalysis(written.N?.Number, written.P2O5?.Number, written.K2O?.Number, moisture, written.Basis == "dry")
@@ -58,7 +67,33 @@ internal static class MaterialReader
             Stone = stone,
             Ammonium = written.AmmoniumN?.Number,
             Nitrate = written.NitrateN?.Number,
+            Phosphorus = written.Phosphorus?.Number,
+            Potassium = written.Potassium?.Number,
+            Calcium = stone is null ? written.Calcium?.Number : null,
+            Magnesium = stone is null ? written.Magnesium?.Number : null,
+            Sulfur = written.Sulfur?.Number,
+            Sodium = written.Sodium?.Number,
+            Carbon = written.Carbon?.Number,
+            CarbonToNitrogen = written.CarbonToNitrogen?.Number,
+            Metals = ReadMetals(written.Metals, PointerPath.Down(pointer, "metals"), faults),
+            Salt = written.Salt is { Value.Number: { } conductivity, Extract: { } extract } ? new TestedSalt(Conductivity.FromDecisiemensPerMetre((double)conductivity), extract) : null,
+            From = string.IsNullOrWhiteSpace(written.From) ? null : written.From.Trim(),
+            Date = Dates.Read(written.Date),
         };
+    }
+
+    private static Dictionary<Metal, MetalContent> ReadMetals(IReadOnlyList<WrittenMetal>? written, string pointer, FaultList faults)
+    {
+        var metals = new Dictionary<Metal, MetalContent>();
+        for (var i = 0; i < (written?.Count ?? 0); i++)
+        {
+            if (written![i] is { Metal: { } name, Value.Number: { } value } && Enum.TryParse<Metal>(name, out var metal) && !metals.TryAdd(metal, MetalContent.FromMilligramsPerKilogramDry((double)value)))
+            {
+                faults.Add(PointerPath.Down(PointerPath.Down(pointer, i), "metal"), "metal-twice", $"{name} stands twice.", "Keep one result a metal.");
+            }
+        }
+
+        return metals;
     }
 
     private static MaterialOffer? Read(WrittenMaterial written, string pointer, Tables tables, FaultList faults)
@@ -67,7 +102,7 @@ internal static class MaterialReader
         var material = Named.Read(written.Material, PointerPath.Down(pointer, "material"), tables.Material, faults);
         var price = ReadPrice(written.Price, PointerPath.Down(pointer, "price"), faults);
         var onHand = UnitWords.ReadMass(written.OnHand, PointerPath.Down(pointer, "onHand"), faults);
-        var tested = ReadAnalysis(written.Analysis, PointerPath.Down(pointer, "analysis"), tables, faults);
+        var tested = ReadAnalysis(written.Analysis, material, PointerPath.Down(pointer, "analysis"), tables, faults);
         var pack = UnitWords.ReadMass(written.Pack, PointerPath.Down(pointer, "pack"), faults);
         var most = ReadCap(written.Most, PointerPath.Down(pointer, "most"), faults);
         return material is not null && faults.Count == before

@@ -1,7 +1,9 @@
 using SoilAdvisor.Api.Answers;
 using SoilAdvisor.Api.Catalogues;
 using SoilAdvisor.Api.Checks;
+using SoilAdvisor.Api.FieldWork;
 using SoilAdvisor.Api.Http;
+using SoilAdvisor.Api.Materials;
 using SoilAdvisor.Api.SoilTests;
 
 namespace SoilAdvisor.Api.Plans;
@@ -22,6 +24,9 @@ internal sealed record PlanAnswer(
     IReadOnlyList<string> Warnings,
     TotalsAnswer Totals,
     ChoiceAnswer Choice,
+    FieldWorkAnswer? FieldWork,
+    IReadOnlyList<MaterialPriceAnswer>? MaterialPrices,
+    IReadOnlyList<MaterialTestAnswer>? MaterialTests,
     IReadOnlyList<Fault>? Refused,
     IReadOnlyList<AssumptionAnswer> Assumptions,
     IReadOnlyList<SourceAnswer> Sources,

@@ -1,5 +1,6 @@
 using SoilAdvisor.Api.Beds;
 using SoilAdvisor.Api.Climate;
+using SoilAdvisor.Api.FieldWork;
 using SoilAdvisor.Api.Http;
 using SoilAdvisor.Api.NitrogenSupply;
 
@@ -33,4 +34,10 @@ internal sealed record PlanOptions
 
     /// <summary>Years to look ahead, 1 to 20; left out, 5 for phosphorus and potassium that do not stand in their target.</summary>
     public WrittenNumber? Years { get; init; }
+
+    /// <summary>What is measured and spread with; left out, usual measures, which are then said.</summary>
+    public WrittenMeasures? Measures { get; init; }
+
+    /// <summary>Id of the rule that tested metals of materials are held against; left out, none.</summary>
+    public string? MetalRule { get; init; }
 }

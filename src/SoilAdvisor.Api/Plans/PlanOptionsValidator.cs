@@ -21,6 +21,8 @@ internal sealed class PlanOptionsValidator : AbstractValidator<PlanOptions>
         RuleFor(o => o.SoilTemperature).SetValidator(new NitrogenSupply.SoilTemperatureValidator()!);
         RuleFor(o => o.Limits).SetValidator(new FarmLimitsValidator()!);
         RuleFor(o => o.Years).IsOptionalNumber("The number of years").IsAboveZero("The number of years").IsWhole("The number of years").IsAtMost(Agronomy.YearsAhead.Projections.MostYears, "The number of years", "years");
+        RuleFor(o => o.Measures).SetValidator(new FieldWork.MeasuresValidator()!);
+        RuleFor(o => o.MetalRule).IsOptionalText("The rule on metals");
         RuleFor(o => o.LimeMethod).IsOptionalText("The lime method");
         RuleFor(o => o.Currency)
             .Must(c => c is null || (c.Length == 3 && c.All(char.IsAsciiLetterUpper)))

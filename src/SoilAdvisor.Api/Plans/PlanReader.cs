@@ -5,6 +5,7 @@ using SoilAdvisor.Api.Beds;
 using SoilAdvisor.Api.Catalogues;
 using SoilAdvisor.Api.Climate;
 using SoilAdvisor.Api.CoverCrops;
+using SoilAdvisor.Api.FieldWork;
 using SoilAdvisor.Api.Http;
 using SoilAdvisor.Api.Materials;
 using SoilAdvisor.Api.NitrogenSupply;
@@ -28,6 +29,8 @@ internal static class PlanReader
         var materials = MaterialReader.Read(request.Materials, "/materials", calculation.Tables, faults);
         var guide = GuideOf.Read(request.Guide, calculation);
         var limeMethod = Named.Read(request.Options?.LimeMethod, "/options/limeMethod", calculation.Tables.LimeMethod, faults);
+        var metalRule = Named.Read(request.Options?.MetalRule, "/options/metalRule", calculation.Tables.MetalRule, faults);
+        var measures = MeasuresReader.Read(request.Options?.Measures, "/options/measures", faults);
         if (beds.Count == 0 || faults.All.Any(IsOfWhole))
         {
             return null;
@@ -48,6 +51,8 @@ internal static class PlanReader
                 Climate = ClimateReader.Read(request.Options?.Climate, request.Options?.Frost, request.Region),
                 CoverCropWeights = CoverCropWeightsReader.Read(request.Options?.CoverCropWeights),
                 SoilTemperature = SoilTemperatureReader.Read(request.Options?.SoilTemperature, "/options/soilTemperature", faults),
+                Measures = measures,
+                MetalRule = metalRule,
                 Limits = FarmLimitsReader.Read(request.Options?.Limits, "/options/limits", faults),
             },
             [.. beds.Select(b => b.Index)],

@@ -8,9 +8,11 @@ using SoilAdvisor.Api.Catalogues;
 using SoilAdvisor.Api.Cations;
 using SoilAdvisor.Api.Checks;
 using SoilAdvisor.Api.CoverCrops;
+using SoilAdvisor.Api.FieldWork;
 using SoilAdvisor.Api.Http;
 using SoilAdvisor.Api.Lime;
 using SoilAdvisor.Api.NitrogenSupply;
+using SoilAdvisor.Api.Materials;
 using SoilAdvisor.Api.Ratings;
 using SoilAdvisor.Api.SoilTests;
 using SoilAdvisor.Api.Working;
@@ -55,6 +57,9 @@ internal static class PlanWriter
             plan.Warnings,
             new TotalsAnswer(plan.Partial || plan.Beds.Count < beds.Length, MoneyAnswer.Of(plan.Cost), calculation.Cite(Citation.OurArithmetic)),
             Write(plan.Choice, calculation),
+            FieldWorkWriter.Write(plan.FieldWork, plan, calculation),
+            MaterialPriceWriter.Write(plan.MaterialPrices, calculation),
+            plan.MaterialTests.Count == 0 ? null : [.. plan.MaterialTests.Select(t => new MaterialTestAnswer(t.Material.Id, t.Subject, t.Found, t.Text, t.Forbids, calculation.Cite(t.Source)))],
             faults.Count > 0 ? faults.All : null,
             calculation.Assumptions(),
             calculation.Bibliography.List(),
