@@ -5,7 +5,9 @@ using SoilAdvisor.Agronomy.Certainty;
 using SoilAdvisor.Agronomy.Certification;
 using SoilAdvisor.Agronomy.CoverCrops;
 using SoilAdvisor.Agronomy.Crops;
+using SoilAdvisor.Agronomy.FieldWork;
 using SoilAdvisor.Agronomy.Materials;
+using SoilAdvisor.Agronomy.Materials.Prices;
 using SoilAdvisor.Agronomy.Plans;
 using SoilAdvisor.Agronomy.Quantities;
 using SoilAdvisor.Agronomy.Ratings;
@@ -69,7 +71,37 @@ internal static class InventedPlan
         [new Assumption("invented-currency", "All prices are in USD as given", Citation.OurJudgement)],
         true,
         new Money(12.4m, "USD"),
-        new FarmChoice(2, 1, 1, 0, "Nothing ties the beds together: proven", new Money(9.9m, "USD"), new Money(15m, "USD"), null, new Money(24.9m, "USD")));
+        new FarmChoice(2, 1, 1, 0, "Nothing ties the beds together: proven", new Money(9.9m, "USD"), new Money(15m, "USD"), null, new Money(24.9m, "USD")))
+    {
+        FieldWork = FieldWork,
+        MaterialPrices =
+        [
+            new MaterialPrice(Meal, new Money(2.2m, "USD"),
+                [
+                    new NutrientPrice(Nutrient.AvailableN, MassShare.FromPercent(5), MassShare.FromPercent(8), new Money(44m, "USD"), new Money(27.5m, "USD"), [MaterialPage]),
+                    new NutrientPrice(Nutrient.AvailableP2O5, MassShare.FromPercent(3), MassShare.FromPercent(3), new Money(73.333m, "USD"), new Money(73.333m, "USD"), [MaterialPage]),
+                ],
+                []),
+        ],
+        MaterialTests = [new MaterialTestFinding(Meal.Material, "Cd", "2 mg/kg of dry matter", "Within the limit of an invented rule", false, RulePage)],
+    };
+
+    private static FieldWorkPlan FieldWork => new(
+        FieldMeasures.Of(Volume.FromUsGallons(5), Volume.FromUsQuarts(1), null, null, null),
+        [
+            new FieldPass(1, new DateOnly(2027, 4, 12), Stone.Material, "dose 1 of 2", ["First and by itself."],
+                [new MeasuredSpread("1A", null, MassPerArea.FromPoundsPerAcre(2000), new MeasuredAmount(Mass.FromPounds(11.5), Mass.FromPounds(11), MeasuringWay.ToScaleMark, 0, 0, null), [new SupplyChange(Nutrient.CalciumCarbonate, MassPerArea.FromPoundsPerAcre(-78))], "the lime requirement")]),
+            new FieldPass(2, new DateOnly(2027, 4, 20), Meal.Material, null, [],
+                [
+                    new MeasuredSpread("1A", 0, MassPerArea.FromPoundsPerAcre(958.32), new MeasuredAmount(Mass.FromPounds(5.5), Mass.FromPounds(5.4), MeasuringWay.ByVolume, 1, 3, new BulkDensity(Density.FromKilogramsPerCubicMeter(500), MaterialPage)), [new SupplyChange(Nutrient.AvailableN, MassPerArea.FromPoundsPerAcre(-0.9))], null),
+                    new MeasuredSpread("2 | low end", 0, MassPerArea.FromPoundsPerAcre(958.32), new MeasuredAmount(Mass.FromPounds(0.2), Mass.FromPounds(0.2), MeasuringWay.Exactly, 0, 0, null), [], null),
+                ]),
+        ],
+        [new MixingBatch(new DateOnly(2027, 4, 20), [new MixPart(Meal.Material, Mass.FromPounds(5.5)), new MixPart(Dust.Material, Mass.FromOunces(0.9))], [new MixPortion("1A", Mass.FromPounds(5.5))])],
+        ["Never in a mix: invented stone."],
+        [new StripCalibration(Meal.Material, MassPerArea.FromPoundsPerAcre(958.32), ["1A"], Mass.FromPounds(4.4), MassPerArea.FromPoundsPerAcre(217.8))],
+        new ProposedCheck(ProposedCheckKind.UntreatedStrip, "1A", "Leave a strip across bed 1A without any of it", "Only the bed itself can tell", new DateOnly(2027, 4, 27), null, Citation.CommonPractice),
+        []);
 
     public static BedPlan FullBed(string id)
     {

@@ -65,7 +65,7 @@ public sealed partial class PageTests
     [Fact]
     public void The_farm_sheet_comes_before_the_beds_and_the_sources_last()
     {
-        string[] order = ["# Soil plan: ", "## Farm sheet", "### What to buy", "### What to spread, bed by bed", "## The soil tests, side by side", "### Cations, for information", "## The beds", "### Bed 1A\n\n**Spread", "#### What the soil test says", "#### What the crops need", "#### What is already coming", "#### Lime", "#### Need and supply", "#### Cover crops", "#### Organic findings", "#### Take care", "#### Warnings", "#### No answer", "#### Taken as true", "#### Working", "## Who decides", "## Sources"];
+        string[] order = ["# Soil plan: ", "## Farm sheet", "### Shopping list", "### What a pound of nutrient costs", "### What the tests of your materials say", "### One check worth making", "### Mixing sheet", "### Set the spreader", "### Field sheets", "#### Sheet 1 of 1", "### What to spread, bed by bed", "## The soil tests, side by side", "### Cations, for information", "## The beds", "### Bed 1A\n\n**Spread", "#### What the soil test says", "#### What the crops need", "#### What is already coming", "#### Lime", "#### Need and supply", "#### Cover crops", "#### Organic findings", "#### Take care", "#### Warnings", "#### No answer", "#### Taken as true", "#### Working", "## Who decides", "## Sources"];
         var places = order.Select(o => Markdown.IndexOf(o, StringComparison.Ordinal)).ToList();
 
         Assert.DoesNotContain(-1, places);

@@ -22,7 +22,7 @@ internal static class FieldWorkWriter
 
         var spread = plan.Beds.ToDictionary(b => b.Bed.Id, b => BedReader.WordOf(b.Bed.Spread), StringComparer.Ordinal);
         return new FieldWorkAnswer(
-            Write(work.Measures, calculation.Units),
+            Write(work.Measures, calculation),
             [.. work.Passes.Select(p => Write(p, calculation))],
             [.. work.Mixes.Select(m => Write(m, calculation))],
             work.NotMixed,
@@ -35,12 +35,13 @@ internal static class FieldWorkWriter
             calculation.Asked.Working ? WorkingWriter.Write(work.Working, calculation.Bibliography) : null);
     }
 
-    private static MeasuresAnswer Write(FieldMeasures measures, Units units) => new(
-        Of(measures.Bucket, units.Metric),
-        measures.Scoop is { } scoop ? Of(scoop, units.Metric) : null,
-        measures.ScaleMark is { } mark ? units.Of(mark) : null,
-        Of(measures.StripLength, units.Metric),
-        Of(measures.SwathWidth, units.Metric));
+    private static MeasuresAnswer Write(FieldMeasures measures, Calculation calculation) => new(
+        Of(measures.Bucket, calculation.Units.Metric),
+        measures.Scoop is { } scoop ? Of(scoop, calculation.Units.Metric) : null,
+        measures.ScaleMark is { } mark ? calculation.Units.Of(mark) : null,
+        Of(measures.StripLength, calculation.Units.Metric),
+        Of(measures.SwathWidth, calculation.Units.Metric),
+        calculation.Cite(Citation.OurJudgement));
 
     private static PassAnswer Write(FieldPass pass, Calculation calculation) => new(
         pass.Order, Day(pass.By), pass.Material.Id, pass.Material.Name, pass.Dose, pass.Rules, calculation.Units.Of(pass.Measured), [.. pass.Beds.Select(b => Write(b, calculation))], calculation.Cite(Citation.CommonPractice));

@@ -14,13 +14,7 @@ internal static class MaterialList
     private static readonly Column Freight = new("freight", "USD");
     private static readonly Column Origin = new("origin");
     private static readonly Column Most = new("most", "lb/acre");
-    private static readonly Column Nitrogen = new("nitrogen", "%");
-    private static readonly Column Phosphate = new("p2o5", "%");
-    private static readonly Column Potash = new("k2o", "%");
-    private static readonly Column Moisture = new("moisture", "%");
-    private static readonly Column NeutralisingValue = new("neutralising value", "%");
-    private static readonly Column Basis = new("basis");
-    private static readonly IReadOnlyList<Column> All = [Material, Price, For, OnHand, Pack, Freight, Origin, Most, Nitrogen, Phosphate, Potash, Moisture, NeutralisingValue, Basis];
+    private static readonly IReadOnlyList<Column> All = [Material, Price, For, OnHand, Pack, Freight, Origin, Most, .. AnalysisColumns.All];
 
     /// <summary>The materials; null when the list cannot be read. All faults are among the complaints.</summary>
     public static JsonNode? Read(InputFile file, Places places, List<Complaint> complaints)
@@ -54,21 +48,9 @@ internal static class MaterialList
         ("freight", cells.Text("freight/value", Freight) is { } freight ? Members.Of(("value", freight), ("currency", cells.UnitOf(Freight))) : null),
         ("origin", cells.Text("origin", Origin)),
         ("most", cells.Measure("most", Most)),
-        ("analysis", Analysis(cells)));
+        ("analysis", AnalysisColumns.Read(cells)));
 
     private static JsonObject? Money(Cells cells) => cells.Text("price/value", Price) is { } price
         ? Members.Of(("value", price), ("currency", cells.UnitOf(Price)), ("per", cells.Measure("price/per", For)))
         : null;
-
-    private static JsonObject? Analysis(Cells cells)
-    {
-        var analysis = Members.Of(
-            ("n", cells.Text("analysis/n", Nitrogen)),
-            ("p2o5", cells.Text("analysis/p2o5", Phosphate)),
-            ("k2o", cells.Text("analysis/k2o", Potash)),
-            ("moisture", cells.Text("analysis/moisture", Moisture)),
-            ("neutralisingValue", cells.Text("analysis/neutralisingValue", NeutralisingValue)),
-            ("basis", cells.Text("analysis/basis", Basis)));
-        return analysis.Count > 0 ? analysis : null;
-    }
 }

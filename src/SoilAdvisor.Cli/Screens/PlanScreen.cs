@@ -28,6 +28,8 @@ internal static class PlanScreen
         }
 
         Farm(paper, plan);
+        MaterialScreen.Draw(paper, plan);
+        FieldScreen.Draw(paper, plan.At("fieldWork"));
         Findings(paper, plan, beds);
         Cautions(paper, beds);
         paper.Foot(Assumptions(plan, beds), plan);
@@ -124,7 +126,7 @@ internal static class PlanScreen
     }
 
     private static IEnumerable<(JsonElement Assumption, string Concerns)> Assumptions(JsonElement plan, List<JsonElement> beds) =>
-        plan.Each("assumptions").Select(a => (Assumption: a, Bed: (string?)null))
+        plan.Each("assumptions").Concat(plan.At("fieldWork").Each("assumptions")).Select(a => (Assumption: a, Bed: (string?)null))
             .Concat(beds.SelectMany(b => b.Each("assumptions").Select(a => (Assumption: a, Bed: b.Text("bed")))))
             .GroupBy(a => a.Assumption.Text("text"))
             .Select(a => (a.First().Assumption, Concerned(a.Select(x => x.Bed), beds.Count)));

@@ -58,6 +58,26 @@ internal sealed class PlanSettings : CalculationSettings
     [Description("Most that materials, delivery and labour may cost, for example \"400 USD\".")]
     public string? Budget { get; init; }
 
+    [CommandOption("--metal-rule <RULE>")]
+    [Description("Rule that tested metals of your materials are held against, for example us-maryland-compost. Without it, none.")]
+    public string? MetalRule { get; init; }
+
+    [CommandOption("--bucket <AMOUNT>")]
+    [Description("Your bucket, level full, for example \"5 gal\". Without it, 5 gal.")]
+    public string? Bucket { get; init; }
+
+    [CommandOption("--scoop <AMOUNT>")]
+    [Description("Your scoop, level full, for example \"1 quart\". Without it, small amounts are weighed.")]
+    public string? Scoop { get; init; }
+
+    [CommandOption("--scale-step <AMOUNT>")]
+    [Description("Smallest step of your scale, for example \"0.25 lb\".")]
+    public string? ScaleStep { get; init; }
+
+    [CommandOption("--swath <AMOUNT>")]
+    [Description("Width that one pass of your spreader or hand covers, for example \"4 ft\".")]
+    public string? Swath { get; init; }
+
     [CommandOption("--seconds <NUMBER>")]
     [Description("Longest time for the search, 1 to 30. Without it, 10.")]
     public string? Seconds { get; init; }

@@ -86,6 +86,11 @@ internal sealed class PlanVerb(Screen screen) : ServiceVerb<PlanSettings, PlanFi
         Set("/options/limits/seconds", settings.Seconds, "--seconds");
         SetAmount("/options/limits/smallestRate", settings.SmallestRate, "unit", "--smallest-rate");
         SetAmount("/options/limits/labourPerPass", settings.Labour, "currency", "--labour");
+        Set("/options/metalRule", settings.MetalRule, "--metal-rule");
+        SetAmount("/options/measures/bucket", settings.Bucket, "unit", "--bucket");
+        SetAmount("/options/measures/scoop", settings.Scoop, "unit", "--scoop");
+        SetAmount("/options/measures/scaleStep", settings.ScaleStep, "unit", "--scale-step");
+        SetAmount("/options/measures/swath", settings.Swath, "unit", "--swath");
         SetAmount("/options/limits/budget", settings.Budget, "currency", "--budget");
 
         void Set(string pointer, string? value, string option) => SetNode(pointer, value is null ? null : JsonValue.Create(value), option);

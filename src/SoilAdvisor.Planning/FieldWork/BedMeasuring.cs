@@ -18,6 +18,13 @@ internal sealed class BedMeasuring(FieldMeasures measures, FarmShelf shelf)
     /// <param name="chosen">The choice that the plan was made of.</param>
     public IEnumerable<CarriedMaterial> Of(BedPlan bed, MaterialPlan chosen) => [.. Lime(bed), .. Materials(bed, chosen)];
 
+    // Lime goes before anything else on its bed.
+    private static DateOnly? LimeBy(BedPlan bed, OfferedMaterial stone) => new[]
+    {
+        bed.Bed.Plantings.Select(p => p.Planted).Where(d => d is not null).Min()?.AddDays(-stone.WaitBeforeSowingDays),
+        bed.Applications.Select(a => a.SpreadBy).Where(d => d is not null).Min(),
+    }.Where(d => d is not null).Min();
+
     private IEnumerable<CarriedMaterial> Lime(BedPlan bed)
     {
         if (bed.Lime?.Chosen is not { } lime)
@@ -25,7 +32,6 @@ internal sealed class BedMeasuring(FieldMeasures measures, FarmShelf shelf)
             yield break;
         }
 
-        var first = bed.Bed.Plantings.Select(p => p.Planted).Where(d => d is not null).Min();
         var share = lime.Rate.IsZero ? 0 : lime.Supplied[Nutrient.CalciumCarbonate].PoundsPerAcre / lime.Rate.PoundsPerAcre;
         for (var i = 0; i < lime.Doses.Each.Count; i++)
         {
@@ -36,7 +42,7 @@ internal sealed class BedMeasuring(FieldMeasures measures, FarmShelf shelf)
             shelf.Take(lime.Offered.Material.Id, amount.Measured - amount.Planned);
             yield return new CarriedMaterial(
                 lime.Offered,
-                i == 0 ? first?.AddDays(-lime.Offered.WaitBeforeSowingDays) : null,
+                i == 0 ? LimeBy(bed, lime.Offered) : null,
                 i,
                 lime.Doses.Each.Count == 1 ? null : DoseWords(dose, i, lime.Doses.Each.Count),
                 new MeasuredSpread(bed.Bed.Id, null, dose.Rate, amount, share > 0 && !change.IsZero ? [new SupplyChange(Nutrient.CalciumCarbonate, change)] : [], HeldBy(amount, "the lime requirement")));

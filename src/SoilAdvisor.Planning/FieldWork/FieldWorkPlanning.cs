@@ -18,7 +18,7 @@ internal static class FieldWorkPlanning
     public static FieldWorkPlan? Of(FarmRequest request, IReadOnlyList<BedPlan> beds, IReadOnlyList<MaterialPlan> chosen, IReadOnlyList<Purchase> purchases, Tables tables)
     {
         var measuring = new BedMeasuring(request.Measures, FarmShelf.After(purchases, request.Limits.Budget is not null));
-        var carried = beds.Zip(chosen).SelectMany(b => measuring.Of(b.First, b.Second)).ToList();
+        var carried = WorkRounds.Of([.. beds.Zip(chosen).SelectMany(b => measuring.Of(b.First, b.Second))]);
         if (carried.Count == 0)
         {
             return null;
@@ -27,7 +27,7 @@ internal static class FieldWorkPlanning
         var working = request.WithWorking ? new WorkingSheet() : null;
         var (batches, apart) = MixingSheet.Of(carried, request.Measures);
         return new FieldWorkPlan(
-            request.Measures,
+            request.Measures with { Assumptions = [.. request.Measures.Assumptions, .. carried.Select(c => c.By).Distinct().Count() > 1 ? new[] { WorkRounds.Said } : []] },
             PassOrder.Of(carried),
             batches,
             apart,

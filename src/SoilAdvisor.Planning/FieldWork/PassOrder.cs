@@ -30,7 +30,7 @@ internal static class PassOrder
                 g.Key.By,
                 g.First().Offered.Material,
                 g.Key.DoseWords,
-                Rules(g.First().Offered, g.Key.Dose, i > 0 ? groups[i - 1].First().Offered.Material : null),
+                Rules(g.First().Offered, g.Key.Dose, g.Key.By is not null, i > 0 ? groups[i - 1].First().Offered.Material : null),
                 [.. g.Select(c => c.Spread)])),
         ];
     }
@@ -50,7 +50,7 @@ internal static class PassOrder
         _ => 4,
     };
 
-    private static List<string> Rules(OfferedMaterial offered, int? dose, Material? before)
+    private static List<string> Rules(OfferedMaterial offered, int? dose, bool dated, Material? before)
     {
         var rules = new List<string>();
         if (IsLime(offered))
@@ -66,7 +66,8 @@ internal static class PassOrder
             rules.Add("By itself, never on one day with lime or ash. Work it in the same day.");
         }
 
-        if (offered.WaitBeforeSowingDays > 0 && !(dose > 0))
+        // A last day has the wait in it already.
+        if (!dated && offered.WaitBeforeSowingDays > 0 && !(dose > 0))
         {
             rules.Add(string.Create(CultureInfo.InvariantCulture, $"At least {offered.WaitBeforeSowingDays} days before sowing."));
         }

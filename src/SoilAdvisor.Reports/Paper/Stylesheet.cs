@@ -81,7 +81,7 @@ internal static class Stylesheet
           table { font-size: 8.8pt; }
           thead { display: table-header-group; }
           h2 { margin-top: 1.4em; }
-          #beds, #sources { break-before: page; }
+          #beds, #sources, [id^="field-sheet-"] { break-before: page; }
           a { text-decoration: none; }
           details:not([open]) > summary::after { content: " (closed: open it on the screen to print it)"; }
         }

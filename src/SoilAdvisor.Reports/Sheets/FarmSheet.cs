@@ -25,8 +25,13 @@ internal static class FarmSheet
             yield return new Bullets([.. plan.Warnings.Select(w => new Paragraph(new Sentence(TradeWords.Sentence(w), Citation.OurJudgement)))]);
         }
 
-        yield return new Heading(3, "What to buy");
+        yield return new Heading(3, "Shopping list");
         yield return plan.Purchases.Count == 0 ? new Paragraph(new Sentence("Nothing to buy.")) : ShoppingList(plan, measures);
+        foreach (var block in MaterialSection.Of(plan, measures).Concat(FieldSection.Of(plan, measures)))
+        {
+            yield return block;
+        }
+
         yield return new Heading(3, "What to spread, bed by bed");
         yield return new Paragraph(
             new Sentence("Rates are per acre, hectare and 1000 square feet of ground that is actually spread.", Citation.OurArithmetic),

@@ -1,4 +1,5 @@
 using System.Globalization;
+using SoilAdvisor.Agronomy.FieldWork;
 using SoilAdvisor.Agronomy.Materials;
 using SoilAdvisor.Agronomy.Plans;
 using SoilAdvisor.Agronomy.Quantities;
@@ -10,6 +11,9 @@ namespace SoilAdvisor.Reports.Wording;
 /// <summary>Amounts as a grower reads them at the bench, always with their unit.</summary>
 internal sealed class Measures(ReportUnits units)
 {
+    // Less than half a pound an acre is nothing that a crop or a test would show.
+    private const double WorthSaying = 0.5;
+
     public string Weight(Mass mass) => units == ReportUnits.Us ? Weights.PoundsAndOunces(mass) : KilogramsOrGrams(mass);
 
     // The three rates that the contract promises, the reader's own system first.
@@ -61,6 +65,66 @@ internal sealed class Measures(ReportUnits units)
         var isFair = Math.Abs(quarters - measure.Value) <= measure.Value / 20;
         var plural = (isFair ? quarters : measure.Value) > 1 ? name == "cubic foot" ? "cubic feet" : name + "s" : name;
         return $"{(isFair ? Quarters(quarters) : measure.Value.ToString("0.##", CultureInfo.InvariantCulture))} {plural}";
+    }
+
+    public string MassName => units == ReportUnits.Us ? "pound" : "kilogram";
+
+    /// <summary>Money for each pound or kilogram, from money for each pound.</summary>
+    public string Price(Money perPound)
+    {
+        var value = units == ReportUnits.Us ? perPound.Value : perPound.Value / (decimal)Mass.FromPounds(1).Kilograms;
+        return value.ToString("#,0.00", CultureInfo.InvariantCulture) + " " + perPound.Currency;
+    }
+
+    public string Across(Length length) => units == ReportUnits.Us ? Figure.Short(length.Feet) + " ft" : Figure.Short(length.Meters) + " m";
+
+    public string Held(Volume volume) => units == ReportUnits.Metric ? Figure.Short(volume.Liters) + " L"
+        : volume.UsGallons >= 1 ? Figure.Short(volume.UsGallons) + " gallons"
+        : Figure.Short(volume.UsQuarts) + " quart" + (volume.UsQuarts > 1 ? "s" : "");
+
+    /// <summary>"217.8 lb/acre for each lb", from the rate of one pound caught.</summary>
+    public string PerUnitCaught(MassPerArea perPound) => units == ReportUnits.Us
+        ? $"{Figure.Printed(perPound.PoundsPerAcre)} (weight in lb, rate in lb/acre)"
+        : $"{Figure.Printed(perPound.KilogramsPerHectare / Mass.FromPounds(1).Kilograms)} (weight in kg, rate in kg/ha)";
+
+    /// <summary>"2 1/2 buckets and 3/4 scoop", or the weight to read off the scale.</summary>
+    public string MeasuredOut(MeasuredAmount amount)
+    {
+        if (amount.How != MeasuringWay.ByVolume)
+        {
+            return amount.How == MeasuringWay.Exactly ? $"weigh {Weight(amount.Measured)}, on a finer scale" : $"weigh {Weight(amount.Measured)}";
+        }
+
+        var parts = new List<string>();
+        Add(amount.HalfBuckets / 2.0, "bucket");
+        Add(amount.QuarterScoops / 4.0, "scoop");
+        return string.Join(" and ", parts);
+
+        void Add(double number, string name)
+        {
+            if (number > 0)
+            {
+                parts.Add($"{Quarters(number)} {name}{(number > 1 ? "s" : "")}");
+            }
+        }
+    }
+
+    /// <summary>What rounding does, as a percent of the amount and in nutrients.</summary>
+    public string Rounding(MeasuredSpread spread)
+    {
+        var percent = spread.Amount.Change * 100;
+        if (Math.Abs(percent) < 0.1)
+        {
+            return "under 0.1 %";
+        }
+
+        var changes = spread.Changes
+            .Where(c => Math.Abs(Number(c.Change)) >= WorthSaying)
+            .Select(c => $"{Signed(Number(c.Change))} {c.Nutrient.Words()}")
+            .ToList();
+        return changes.Count == 0 ? $"{Signed(percent)} %" : $"{Signed(percent)} %: {string.Join(", ", changes)} ({RateUnit})";
+
+        static string Signed(double value) => (value > 0 ? "+" : "−") + Math.Abs(value).ToString("0.#", CultureInfo.InvariantCulture);
     }
 
     public static string Cost(Money? money) => money is { } m ? m.Value.ToString("#,0.00", CultureInfo.InvariantCulture) + " " + m.Currency : "no price given";

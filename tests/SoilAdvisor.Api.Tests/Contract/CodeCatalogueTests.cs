@@ -20,7 +20,7 @@ public sealed partial class CodeCatalogueTests
     [
         .. new[] { Words.Analytes.Word, Words.Extractants.Word, Words.Detections.Word, Words.Bases.Word, Words.Units.Word, Words.SoilGroups.Word, Words.Timings.Word }
             .Concat(Enum.GetValues<Analyte>().Select(a => Words.ProceduresOf(a)?.Word).OfType<string>().Distinct())
-            .Concat(["crop", "material", "cover-crop", "guide", "lime-method", "method-conversion", "rule", "source", "limit", "mistake"])
+            .Concat(["crop", "material", "cover-crop", "guide", "lime-method", "method-conversion", "metal-rule", "rule", "source", "limit", "mistake"])
             .Select(w => "unknown-" + w.Replace(' ', '-').ToLowerInvariant()),
     ];
 

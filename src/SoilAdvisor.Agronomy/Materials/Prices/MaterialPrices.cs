@@ -12,8 +12,8 @@ public static class MaterialPrices
 {
     private static readonly Nutrient[] Priced = [Nutrient.AvailableN, Nutrient.AvailableP2O5, Nutrient.K2O];
 
-    // Less than this is a trace that nobody buys the material for, and its price would be absurd (ours).
-    private const double Trace = 0.001;
+    // A nutrient below a tenth of the material's main one is not what anybody buys it for, and its price would be absurd (ours).
+    private const double PartOfMain = 0.1;
 
     /// <summary>The materials that have a price, cheapest nitrogen first, then by name.</summary>
     /// <param name="offered">Materials as the farm can have them.</param>
@@ -31,10 +31,11 @@ public static class MaterialPrices
         var price = offered.PricePerKilogram!.Value;
         var perPound = price with { Value = price.Value * (decimal)Mass.FromPounds(1).Kilograms };
         var nutrients = new List<NutrientPrice>();
+        var main = Priced.Max(n => offered.Analysis.Share(n));
         foreach (var nutrient in Priced)
         {
             var low = offered.Analysis.Share(nutrient);
-            if (low < Trace)
+            if (low <= 0 || low < main * PartOfMain)
             {
                 continue;
             }
