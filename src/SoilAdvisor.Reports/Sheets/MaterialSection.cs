@@ -26,7 +26,7 @@ internal static class MaterialSection
             new Sentence("Only what counts in the season. The range is that of the published release: the plan counts on the dear end.", Citation.OurArithmetic),
             new Sentence("Where a material brings several, its whole price stands in each column in turn: compare down a column, never add along a row.", Citation.OurJudgement));
         yield return new SourcedTable(
-            ["Material", $"Price of a {measures.MassName}", "Available N", "Available P2O5", "K2O"],
+            ["Material", $"Price of a {measures.MassName}", "Available nitrogen", "Available phosphate", "Potash"],
             [.. priced.Select(p => new SourcedRow(
                 [p.Offered.Material.Name, measures.Price(p.PerPound), .. Columns.Select(n => Priced(p, n, measures))],
                 [Citation.OurArithmetic, .. p.Nutrients.SelectMany(n => n.Sources)]))]);
