@@ -52,11 +52,15 @@ internal sealed class BedMeasuring(FieldMeasures measures, FarmShelf shelf)
     private IEnumerable<CarriedMaterial> Materials(BedPlan bed, MaterialPlan chosen)
     {
         var room = new SpreadingRoom(chosen.Model, chosen.Solution.Amounts);
+        var dressing = bed.StructureDressing is { IsGiven: true, Value: var asked }
+            ? bed.Applications.FirstOrDefault(a => a.Offered.Material.Id == asked.Offered.Material.Id && a.Rate == asked.Rate)
+            : null;
         foreach (var application in bed.Applications)
         {
-            if (bed.StructureDressing is { IsGiven: true } && ReferenceEquals(application, bed.Applications[0]))
+            // Compost for structure was set before the choice, at its own limit: it is only ever rounded down.
+            if (ReferenceEquals(application, dressing))
             {
-                yield return ForStructure(application, bed, chosen.Model);
+                yield return Carried(application, Measured(application, default, application.PerBed), "the limit of compost for structure", bed.Bed, chosen.Model);
                 continue;
             }
 
@@ -69,30 +73,25 @@ internal sealed class BedMeasuring(FieldMeasures measures, FarmShelf shelf)
                 (heaviest, heldBy) = (application.PerBed + beyond, "what the farm has and buys");
             }
 
-            var amount = MeasuringOut.For(application.PerBed, lightest, heaviest, VolumeMeasures.DensityOf(application.Offered.Material), measures);
-            shelf.Take(application.Offered.Material.Id, amount.Measured - amount.Planned);
+            var amount = Measured(application, lightest, heaviest);
             room.Set(index, MassPerArea.Of(amount.Measured, bed.Bed.Area));
-            yield return new CarriedMaterial(
-                application.Offered,
-                application.SpreadBy,
-                null,
-                null,
-                new MeasuredSpread(bed.Bed.Id, application.PlantingIndex, application.Rate, amount, Changes(application, amount, bed.Bed.Area, chosen.Model), HeldBy(amount, heldBy)));
+            yield return Carried(application, amount, heldBy, bed.Bed, chosen.Model);
         }
     }
 
-    // Compost for structure was never part of the choice: it is measured up to what its limits gave it, as lime is.
-    private CarriedMaterial ForStructure(MaterialApplication application, BedPlan bed, MaterialModel model)
+    private MeasuredAmount Measured(MaterialApplication application, Mass least, Mass most)
     {
-        var amount = MeasuringOut.For(application.PerBed, default, application.PerBed, VolumeMeasures.DensityOf(application.Offered.Material), measures);
+        var amount = MeasuringOut.For(application.PerBed, least, most, VolumeMeasures.DensityOf(application.Offered.Material), measures);
         shelf.Take(application.Offered.Material.Id, amount.Measured - amount.Planned);
-        return new CarriedMaterial(
-            application.Offered,
-            application.SpreadBy,
-            null,
-            null,
-            new MeasuredSpread(bed.Bed.Id, application.PlantingIndex, application.Rate, amount, Changes(application, amount, bed.Bed.Area, model), HeldBy(amount, "the limit of the dressing for structure")));
+        return amount;
     }
+
+    private CarriedMaterial Carried(MaterialApplication application, MeasuredAmount amount, string limit, Bed bed, MaterialModel model) => new(
+        application.Offered,
+        application.SpreadBy,
+        null,
+        null,
+        new MeasuredSpread(bed.Id, application.PlantingIndex, application.Rate, amount, Changes(application, amount, bed.Area, model), HeldBy(amount, limit)));
 
     private static List<SupplyChange> Changes(MaterialApplication application, MeasuredAmount amount, Area area, MaterialModel model)
     {

@@ -4,7 +4,7 @@ using SoilAdvisor.Agronomy.Materials;
 using SoilAdvisor.Agronomy.Materials.Metals;
 using SoilAdvisor.Agronomy.Plans;
 using SoilAdvisor.Agronomy.Quantities;
-using SoilAdvisor.Agronomy.SoilTests;
+using SoilAdvisor.Agronomy.YearsAhead;
 using SoilAdvisor.Planning.Tests.Farms;
 using UnitsNet;
 
@@ -170,7 +170,17 @@ public sealed class FieldWorkTests
 
     [Fact]
     public void Where_nothing_is_spread_there_is_no_field_work() =>
-        Assert.Null(Farm.Plan(Farm.Request([Farm.Bed("b", Farm.Test(12, 60, 6.8m), "cabbage")], Farm.Offer("sulfur-elemental"))).FieldWork);
+        Assert.Null(Farm.Plan(Farm.Request([Farm.Bed("b", Farm.Test(12, 60, 6.8m), "cabbage")], Farm.Offer("calcitic-lime"))).FieldWork);
+
+    [Fact]
+    public void Compost_for_structure_is_carried_out_too_and_only_rounded_down()
+    {
+        var bed = Farm.Bed("b", Farm.Test(12, 60), "cabbage") with { Structure = new StructureAsked("leaf-compost", MassPerArea.FromPoundsPerAcre(3333), null) };
+        var pass = Assert.Single(Farm.Plan(Farm.Request([bed], Farm.Offer("leaf-compost"), Farm.Offer("feather-meal", 0.9m))).FieldWork!.Passes, p => p.Material.Id == "leaf-compost");
+
+        var amount = Assert.Single(pass.Beds).Amount;
+        Assert.InRange(amount.Measured.Pounds, 0.9 * amount.Planned.Pounds, amount.Planned.Pounds);
+    }
 
     [Fact]
     public void A_limit_on_a_metal_holds_the_rate_down_and_a_ceiling_keeps_the_material_out()
