@@ -57,6 +57,7 @@ public sealed class Tables
         Materials = ById(MaterialBuilding.Build(folder, Cautions), m => m.Id);
         CoverCrops = ById(CoverCropBuilding.Build(folder), c => c.Id);
         CoverCropTables = CoverCropBuilding.Tables([.. CoverCrops.Values], folder);
+        CoverCropRules = CoverCropBuilding.Rules(folder);
         LimeMethods = ById(folder.LimeMethods.Select(d => LimeMethodBuilding.Build(d, folder)), m => m.Id);
         MethodConversions = ById(MethodConversionBuilding.Build(folder), c => c.Id);
         Cations = CationBuilding.Build(folder);
@@ -102,6 +103,9 @@ public sealed class Tables
 
     /// <summary>What is published on cover crops: regional dates, waits, hosts, trials, nitrogen by stage, termination guidance.</summary>
     public CoverCropTables CoverCropTables { get; }
+
+    /// <summary>Rules for sowing, mixing and measuring cover crops; empty where the folder has no such table.</summary>
+    public CoverCropRules CoverCropRules { get; }
 
     /// <summary>Lime methods by id.</summary>
     public IReadOnlyDictionary<string, LimeMethod> LimeMethods { get; }

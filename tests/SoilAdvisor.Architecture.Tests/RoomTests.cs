@@ -26,6 +26,7 @@ public sealed partial class RoomTests
 
     [Theory]
     [InlineData("Google.OrTools", "SoilAdvisor.Planning")]
+    [InlineData("Ical.Net", "SoilAdvisor.Reports")]
     [InlineData("MathNet.Numerics", "SoilAdvisor.Agronomy")]
     [InlineData("Spectre.Console", "SoilAdvisor.Cli")]
     [InlineData("FluentValidation", "SoilAdvisor.Api")]

@@ -16,15 +16,15 @@ public static class CoverCropFormulas
     private const double ReleasesBelow = 24;
     private const double TiesUpAbove = 30;
 
-    /// <summary>Dry matter of a stand from the dried cut of one frame.</summary>
+    /// <summary>Dry matter of a stand from all dried cuts together and the whole area that they were cut from, never from one frame of several.</summary>
     public static Formula<(Mass Dried, Area Frame), MassPerArea> QuadratDryMatter { get; } = new(
         "quadrat-dry-matter",
         "Dry matter of the stand",
         "DM = m / A × 43560 / 453.59237",
         Citation.UnitDefinitions,
         [
-            new(new Symbol("m", "dried mass cut from the frame", "g", 0), x => x.Dried.Grams),
-            new(new Symbol("A", "area of the frame", "sq ft", 0.01), x => x.Frame.SquareFeet),
+            new(new Symbol("m", "dried mass of all cuts", "g", 0), x => x.Dried.Grams),
+            new(new Symbol("A", "area of all frames together", "sq ft", 0.01), x => x.Frame.SquareFeet),
         ],
         new(new Symbol("DM", "dry matter", "lb/acre"), y => y.PoundsPerAcre),
         v => (Mass.FromGrams(v[0]), Area.FromSquareFeet(v[1])),

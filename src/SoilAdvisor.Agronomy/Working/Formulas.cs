@@ -7,6 +7,8 @@ using SoilAdvisor.Agronomy.Certification;
 using SoilAdvisor.Agronomy.Composting;
 using SoilAdvisor.Agronomy.Climate;
 using SoilAdvisor.Agronomy.CoverCrops;
+using SoilAdvisor.Agronomy.CoverCrops.Biomass;
+using SoilAdvisor.Agronomy.CoverCrops.Seed;
 using SoilAdvisor.Agronomy.Crops;
 using SoilAdvisor.Agronomy.FieldWork;
 using SoilAdvisor.Agronomy.ManureRates;
@@ -75,6 +77,16 @@ public static class Formulas
         NeedFormulas.BuildUpPhosphate,
         NeedFormulas.BuildUpPotash,
         NeedFormulas.RemovalAndBuildUp,
+        SeedFormulas.PureLiveSeed,
+        SeedFormulas.SeedToSow,
+        SeedFormulas.SeedsPerSquareFoot,
+        SeedFormulas.RateOfSeeds,
+        SeedFormulas.RateByShare,
+        SeedFormulas.ForWayOfSowing,
+        BiomassFormulas.DryOfFresh,
+        BiomassFormulas.OfHeight,
+        BiomassFormulas.OfGrainHeight,
+        BiomassFormulas.BlendedNitrogen,
         CoverCropFormulas.QuadratDryMatter,
         CoverCropFormulas.PlantAvailableNitrogen,
         CoverCropFormulas.NitrogenCredit,

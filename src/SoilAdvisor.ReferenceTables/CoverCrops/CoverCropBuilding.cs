@@ -56,6 +56,11 @@ internal static class CoverCropBuilding
         row.Needed("text"),
         row.Citation());
 
+    public static CoverCropRules Rules(TableFolder folder) => new(folder.RowsOf(RowKinds.CoverCropRules).ToDictionary(
+        row => row.Needed("rule"),
+        row => new CoverCropRule(row.Needed("rule"), row.Number("value"), row["text"], row.Citation(), row["note"]),
+        StringComparer.Ordinal));
+
     private static CoverCropValue Value(TableRow row) =>
         new(row.Needed("property"), row.Number("value"), row.Number("low"), row.Number("high"), row["unit"] ?? "", row["text"], row.Citation(), row["note"]);
 }

@@ -129,6 +129,9 @@ internal static class RowKinds
     public static RowKind CoverCropTerminationZones { get; } = Of("cover-crop-termination-zones", "cover-crops", "termination-zones", Presence.Optional,
         new KindColumn("zone", Integer, false, null), new KindColumn("days_from_planting", Integer, false, null), Text("text"));
 
+    public static RowKind CoverCropRules { get; } = Of("cover-crop-rules", "cover-crops", "cover-crop-rules", Presence.Optional,
+        Word("rule", Agronomy.CoverCrops.CoverCropRules.Known), OptionalNumber("value"), OptionalText("unit"), OptionalText("text"));
+
     public static RowKind LimeCells { get; } = Of("lime-cells", "lime-methods/*", "cells", Presence.Optional,
         OptionalNumber("buffer_ph"), OptionalNumber("acidity"), OptionalNumber("soil_ph"), OptionalText("soil_group"), OptionalNumber("target_ph"), Number("rate"));
 
@@ -244,7 +247,7 @@ internal static class RowKinds
         MaterialCautions, CoverCrops, CoverCropValues, LimeCells, LimeEquations, LimeParameters, OrganicRules, Variability, QuadraticRates, SidedressRates,
         TestChanges, CationWeights, CationBuffers, CationLimits, ReferenceSaturations, RatioTrials, MethodConversions,
         MaterialCautions, CoverCrops, CoverCropValues, CoverCropRegionalDates, CoverCropPlantBack, CoverCropHosts, CoverCropTrials, CoverCropStageNitrogen,
-        CoverCropTerminationZones, LimeCells, LimeEquations, LimeParameters, OrganicRules, Variability, QuadraticRates, SidedressRates,
+        CoverCropTerminationZones, CoverCropRules, LimeCells, LimeEquations, LimeParameters, OrganicRules, Variability, QuadraticRates, SidedressRates,
         CationWeights, CationBuffers, CationLimits, ReferenceSaturations, RatioTrials, MethodConversions,
         MetalRules, MetalLimits, SaltLimits, Resampling, LimingFigures, Sieves, LimeIndexes, LimeDoseLimits, MagnesiumCutOffs, SulfurTable, SulfurRules,
         OrganicRelease, AmmoniumKept, SeasonShares, TimeCourse, CarbonToNitrogen, Uptake, MaterialClasses,
