@@ -5,6 +5,7 @@ using SoilAdvisor.Api.Catalogues;
 using SoilAdvisor.Api.Checks;
 using SoilAdvisor.Api.Contract;
 using SoilAdvisor.Api.CoverCrops;
+using SoilAdvisor.Api.CoverSeason;
 using SoilAdvisor.Api.Formulas;
 using SoilAdvisor.Api.Http;
 using SoilAdvisor.Api.LabFiles;
@@ -13,6 +14,7 @@ using SoilAdvisor.Api.Mistakes;
 using SoilAdvisor.Api.Plans;
 using SoilAdvisor.Api.Ratings;
 using SoilAdvisor.Api.Sampling;
+using SoilAdvisor.Api.SeedRates;
 using SoilAdvisor.ReferenceTables;
 
 namespace SoilAdvisor.Api;
@@ -42,6 +44,8 @@ public static class Host
         app.MapLime();
         app.MapPlans();
         app.MapCoverCrops();
+        app.MapSeedRates();
+        app.MapCoverSeason();
         app.MapChecks();
         app.MapSampling();
         app.MapFormulas();

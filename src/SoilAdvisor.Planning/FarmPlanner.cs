@@ -7,6 +7,7 @@ using SoilAdvisor.Agronomy.Ratings;
 using SoilAdvisor.Agronomy.SoilTests;
 using SoilAdvisor.Agronomy.Working;
 using SoilAdvisor.Planning.Beds;
+using SoilAdvisor.Planning.CoverSeason;
 using SoilAdvisor.Planning.FarmWide;
 using SoilAdvisor.Planning.FieldWork;
 using SoilAdvisor.Planning.MaterialChoice;
@@ -88,6 +89,7 @@ public static class FarmPlanner
             FieldWork = FieldWorkPlanning.Of(request, beds, materials.Plans, purchases, tables),
             MaterialPrices = MaterialPrices.Of(offers.Priceable),
             MaterialTests = offers.Tests,
+            CoverSeason = BedSeason.Plan(beds, request.CoverSeason, tables, cancel),
         };
     }
 

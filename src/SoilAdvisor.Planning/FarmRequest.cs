@@ -4,6 +4,7 @@ using SoilAdvisor.Agronomy.CoverCrops;
 using SoilAdvisor.Agronomy.FieldWork;
 using SoilAdvisor.Agronomy.Materials.Metals;
 using SoilAdvisor.Agronomy.NitrogenSupply;
+using SoilAdvisor.Agronomy.CoverCrops.Seasons;
 using SoilAdvisor.Agronomy.Plans;
 using SoilAdvisor.Agronomy.Ratings;
 
@@ -48,6 +49,9 @@ public sealed record FarmRequest(
 
     /// <summary>Years to look ahead, 1 to 20; null takes 5 for what is not in its target.</summary>
     public int? Years { get; init; }
+
+    /// <summary>What is asked of a season of cover crops; null when none is.</summary>
+    public SeasonWish? CoverSeason { get; init; }
 
     /// <summary>What is known of the farm's climate beside its frost dates; null when nothing was said.</summary>
     public FarmClimate? Climate { get; init; }

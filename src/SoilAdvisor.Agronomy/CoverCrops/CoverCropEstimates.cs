@@ -92,7 +92,8 @@ internal static class CoverCropEstimates
     private static StandNitrogen Held(StandNitrogen stand) =>
         stand.Available > Most ? stand with { Available = Most } : stand.Available < Least ? stand with { Available = Least } : stand;
 
-    private static string PlantType(CoverCrop cover) => cover.Family switch
+    /// <summary>Kind of plant as the table of nitrogen by stage names it.</summary>
+    internal static string PlantType(CoverCrop cover) => cover.Family switch
     {
         CoverCrop.Legumes => cover.LivesLonger ? "perennial-legume" : "annual-legume",
         CoverCrop.Grasses => "grass",

@@ -18,7 +18,7 @@ internal static class StandCredits
 
     public static void AddTo(NeedRequest request, RateTable? table, IReadOnlyList<PreviousStand> previous, IReadOnlyDictionary<string, CoverCrop> coverCrops, WorkingSheet? working)
     {
-        foreach (var stand in previous.DistinctBy(s => s.What))
+        foreach (var stand in previous.DistinctBy(s => string.Join('+', s.Partners.Prepend(s.What))))
         {
             if (stand is { IsCoverCrop: true, DryMatter: { } dryMatter, NitrogenPercent: { } nitrogen })
             {
@@ -45,7 +45,7 @@ internal static class StandCredits
 
         var perTon = CoverCropFormulas.PlantAvailableNitrogen.Of(MassShare.FromPercent((double)nitrogen), working, Origin.Given($"nitrogen measured in {name}"));
         var perTonLine = working?.LastLine ?? 0;
-        var credit = CoverCropFormulas.NitrogenCredit.Of((dryMatter, perTon), working, Origin.Given($"dry matter measured in {name}"), Origin.Line(perTonLine)).Amount;
+        var credit = CoverCropFormulas.NitrogenCredit.Of((dryMatter, perTon), working, Origin.Given(stand.Estimate is null ? $"dry matter measured in {name}" : $"dry matter of {name}, estimated from its height"), Origin.Line(perTonLine)).Amount;
         if (perTon.Fraction <= 0)
         {
             request.Assume(
@@ -54,11 +54,17 @@ internal static class StandCredits
                 CoverCropFormulas.PlantAvailableNitrogen.Source);
         }
 
+        var how = stand.Estimate is null ? "measured" : "dry matter estimated from its height";
+        if (stand.Estimate is { } estimate)
+        {
+            request.Assume(estimate.Code, $"{name}: {estimate.Text} The plan counts {(credit > default(MassPerArea) ? "none of this nitrogen" : "all that it may tie up")}.", estimate.Source);
+        }
+
         request.Credits.Add(new NutrientCredit(
             PlantNutrient.N,
-            stand.Killed is { } killed ? Invariant($"{name}, killed {killed:yyyy-MM-dd}, measured") : $"{name}, measured",
-            credit,
-            credit,
+            stand.Killed is { } killed ? Invariant($"{name}, killed {killed:yyyy-MM-dd}, {how}") : $"{name}, {how}",
+            stand.Estimate is not null && credit > default(MassPerArea) ? default : credit,
+            stand.Estimate is not null && credit < default(MassPerArea) ? default : credit,
             "most of it 4 to 6 weeks after it is killed",
             CoverCropFormulas.PlantAvailableNitrogen.Source));
     }
@@ -101,6 +107,11 @@ internal static class StandCredits
     private static List<CreditRow> RowsFor(RateTable table, PreviousStand stand, IReadOnlyDictionary<string, CoverCrop> coverCrops)
     {
         var rows = table.Credits.Where(c => c.Unit == PoundsPerAcre && c.Kind is "previous-crop" or "cover-crop").ToList();
+        if (stand.Partners.Count > 0)
+        {
+            return [];
+        }
+
         var own = rows.Where(c => c.What == stand.What).ToList();
         var isLegume = stand.IsCoverCrop && coverCrops.TryGetValue(stand.What, out var coverCrop) && coverCrop.Family == LegumeFamily;
         return own.Count > 0 || !isLegume ? own : [.. rows.Where(c => c.Kind == "cover-crop" && c.What == "legume")];
@@ -131,7 +142,7 @@ internal static class StandCredits
         row.PrintedHigh is { } high ? Invariant($"{row.PrintedLow} to {high} {row.Unit} N") : row.PrintedLow.ToString(CultureInfo.InvariantCulture) + $" {row.Unit} N";
 
     private static string NameOf(PreviousStand stand, IReadOnlyDictionary<string, CoverCrop> coverCrops) =>
-        stand.IsCoverCrop && coverCrops.TryGetValue(stand.What, out var coverCrop) ? coverCrop.Name : stand.What;
+        string.Join(" and ", stand.Partners.Prepend(stand.What).Select(id => stand.IsCoverCrop && coverCrops.TryGetValue(id, out var coverCrop) ? coverCrop.Name : id));
 
     private enum ConditionState
     {

@@ -1,5 +1,6 @@
 using SoilAdvisor.Agronomy.Certification;
 using SoilAdvisor.Agronomy.FieldWork;
+using SoilAdvisor.Agronomy.CoverCrops.Seasons;
 using SoilAdvisor.Agronomy.Materials;
 using SoilAdvisor.Agronomy.Materials.Prices;
 using SoilAdvisor.Agronomy.Ratings;
@@ -41,6 +42,9 @@ public sealed record FarmPlan(
     Money? Cost,
     FarmChoice Choice)
 {
+    /// <summary>A season of cover crops over all beds with gaps; null when none was asked or no bed has a gap.</summary>
+    public CoverCropSeason? CoverSeason { get; init; }
+
     /// <summary>Likely mix-ups in the soil tests, each with the id of its test; empty for none. They change no number.</summary>
     public IReadOnlyList<(string SoilTest, Suspicion Suspicion)> Suspicions { get; init; } = [];
 

@@ -24,19 +24,16 @@ internal static class BedReader
         ["band"] = SpreadBasis.Band,
     };
 
-    private static readonly Dictionary<string, bool> RateUnits = new(StringComparer.Ordinal) { ["lb/acre"] = false, ["kg/ha"] = true };
-
     /// <summary>Words of a spread basis.</summary>
     public static string WordOf(SpreadBasis spread) => Spreads.First(s => s.Value == spread).Key;
 
     /// <summary>Reads a bed that the validator has judged; null when it was refused.</summary>
     public static Bed? Read(WrittenBed written, SoilTest? test, string? region, string pointer, Tables tables, FaultList faults)
     {
-        var spread = written.Spread is null ? null : UnitWords.ReadWord(written.Spread, Spreads, "The spread", "unknown-spread", PointerPath.Down(pointer, "spread"), faults);
-        var ground = ReadGround(written, spread, pointer, faults);
-        var plantings = ReadEach(written.Crops, PointerPath.Down(pointer, "crops"), faults, (crop, here) => ReadPlanting(crop, here, tables, faults));
+        var ground = ReadGround(written, pointer, faults);
+        var plantings = ReadPlantings(written, pointer, tables, faults);
         var applied = ReadEach(written.Applied, PointerPath.Down(pointer, "applied"), faults, (a, here) => ReadApplied(a, here, test, region, tables, faults));
-        var previous = ReadEach(written.Previous, PointerPath.Down(pointer, "previous"), faults, (s, here) => ReadStand(s, here, tables, faults));
+        var previous = ReadPrevious(written, pointer, tables, faults);
         var structure = StructureReader.Read(written.Structure, PointerPath.Down(pointer, "structure"), tables, faults);
         if (ground is null || test is null || faults.AnyWithin(pointer))
         {
@@ -58,8 +55,18 @@ internal static class BedReader
     /// <summary>Frost dates that the validator has judged.</summary>
     public static FrostDates? ReadFrost(WrittenFrost? frost) => frost is null ? null : new FrostDates(Dates.Read(frost.LastSpring), Dates.Read(frost.FirstFall));
 
-    private static BedGround? ReadGround(WrittenBed written, SpreadBasis? spread, string pointer, FaultList faults)
+    /// <summary>The crops of a bed.</summary>
+    public static IReadOnlyList<Planting> ReadPlantings(WrittenBed written, string pointer, Tables tables, FaultList faults) =>
+        ReadEach(written.Crops, PointerPath.Down(pointer, "crops"), faults, (crop, here) => ReadPlanting(crop, here, tables, faults));
+
+    /// <summary>What stood on a bed before.</summary>
+    public static IReadOnlyList<PreviousStand> ReadPrevious(WrittenBed written, string pointer, Tables tables, FaultList faults) =>
+        ReadEach(written.Previous, PointerPath.Down(pointer, "previous"), faults, (s, here) => ReadStand(s, here, tables, faults));
+
+    /// <summary>The ground of a bed that the validator has judged; null when it was refused.</summary>
+    public static BedGround? ReadGround(WrittenBed written, string pointer, FaultList faults)
     {
+        var spread = written.Spread is null ? null : UnitWords.ReadWord(written.Spread, Spreads, "The spread", "unknown-spread", PointerPath.Down(pointer, "spread"), faults);
         var before = faults.Count;
         var length = UnitWords.ReadLength(written.Length, PointerPath.Down(pointer, "length"), faults);
         var width = UnitWords.ReadLength(written.Width, PointerPath.Down(pointer, "width"), faults);
@@ -120,19 +127,18 @@ internal static class BedReader
 
     private static PreviousStand? ReadStand(WrittenStand written, string pointer, Tables tables, FaultList faults)
     {
-        var matter = written.DryMatter is null ? null : ReadDryMatter(written.DryMatter, PointerPath.Down(pointer, "dryMatter"), faults);
         var crop = Named.Read(written.Crop, PointerPath.Down(pointer, "crop"), tables.Crop, faults);
         var cover = Named.Read(written.CoverCrop, PointerPath.Down(pointer, "coverCrop"), tables.CoverCrop, faults);
-        return (crop?.Id ?? cover?.Id) is { } id
-            ? new PreviousStand(id, cover is not null, matter, written.NitrogenPercent?.Number, written.Stage, Dates.Read(written.Killed))
+        var mixture = StandReader.Species(written.Mixture, PointerPath.Down(pointer, "mixture"), tables, faults);
+        var stand = StandReader.DryMatter(written.DryMatter, written.Samples, written.Height, written.CoverPercent, cover, pointer, tables, faults, null);
+        return (crop?.Id ?? cover?.Id ?? mixture.FirstOrDefault()?.Id) is { } id
+            ? new PreviousStand(id, crop is null, stand?.DryMatter, written.NitrogenPercent?.Number, written.Stage, Dates.Read(written.Killed))
+            {
+                Partners = [.. mixture.Skip(1).Select(m => m.Id)],
+                Estimate = stand?.Estimate,
+            }
             : null;
     }
-
-    /// <summary>Dry matter in lb/acre or kg/ha; null after a refusal.</summary>
-    public static MassPerArea? ReadDryMatter(WrittenQuantity written, string pointer, FaultList faults) =>
-        written.Value?.Number is { } value && !faults.AnyWithin(pointer) && UnitWords.ReadWord(written.Unit, RateUnits, "The unit of dry matter", "unknown-unit", PointerPath.Down(pointer, "unit"), faults) is { } metric
-            ? metric ? MassPerArea.FromKilogramsPerHectare((double)value) : MassPerArea.FromPoundsPerAcre((double)value)
-            : null;
 
     private static List<TRead> ReadEach<TWritten, TRead>(IReadOnlyList<TWritten>? written, string pointer, FaultList faults, Func<TWritten, string, TRead?> read)
         where TRead : class

@@ -1,4 +1,5 @@
 using SoilAdvisor.Agronomy.CoverCrops;
+using SoilAdvisor.Agronomy.CoverCrops.Biomass;
 using SoilAdvisor.Agronomy.Quantities;
 using SoilAdvisor.Api.Answers;
 using SoilAdvisor.Api.Beds;
@@ -8,31 +9,44 @@ using SoilAdvisor.Api.Working;
 
 namespace SoilAdvisor.Api.CoverCrops;
 
-/// <summary>From a cut stand to plant-available nitrogen, through the catalogue's formulas.</summary>
+/// <summary>From a stand to plant-available nitrogen, through the catalogue's formulas.</summary>
 internal static class CoverCropNitrogenAnswers
 {
+    private const string Measured = "measured";
+    private const string Published = "published-nitrogen";
+    private const string Low = "low";
+
     public static NitrogenAnswer? Answer(NitrogenRequest request, Calculation calculation)
     {
         var faults = calculation.Faults;
         var cover = Named.Read(request.CoverCrop, "/coverCrop", calculation.Tables.CoverCrop, faults);
-        for (var i = 0; i < (request.Mixture?.Count ?? 0); i++)
+        _ = StandReader.Species(request.Mixture, "/mixture", calculation.Tables, faults);
+        for (var i = 0; i < (request.Parts?.Count ?? 0); i++)
         {
-            Named.Read(request.Mixture![i], PointerPath.Down("/mixture", i), calculation.Tables.CoverCrop, faults);
+            Named.Read(request.Parts![i].CoverCrop, PointerPath.Down(PointerPath.Down("/parts", i), "coverCrop"), calculation.Tables.CoverCrop, faults);
         }
 
         var sheet = calculation.NewSheet();
-        var matter = DryMatter(request, calculation, sheet);
-        if (faults.Count > 0 || matter is not { } stand || Percents(request, cover, calculation) is not var (low, high, from))
+        if (faults.Count > 0
+            || StandReader.DryMatter(request.DryMatter, request.Samples, request.Height, request.CoverPercent, cover, "", calculation.Tables, faults, sheet) is not var (stand, estimate)
+            || Content(request, cover, stand, calculation, sheet) is not { } content)
         {
             return null;
         }
 
-        var (least, most) = (Available(stand, low, from, sheet), low == high ? (MassPerArea?)null : Available(stand, high, from, sheet));
+        if (estimate is not null)
+        {
+            calculation.Assume([estimate]);
+        }
+
+        var (least, most) = (Available(stand, content.Low, content.From, sheet), content.Low == content.High ? (MassPerArea?)null : Available(stand, content.High, content.From, sheet));
         return new NitrogenAnswer(
             calculation.Units.PerArea(stand),
-            calculation.Units.PerArea(MassShare.FromPercent((double)low).In(stand), MassShare.FromPercent((double)high).In(stand)),
+            new PercentRange(Units.Rounded(content.Low.Percent), Units.Rounded(content.High.Percent)),
+            calculation.Units.PerArea(content.Low.In(stand), content.High.In(stand)),
             calculation.Units.PerArea(least, most ?? least),
             CoverCropFormulas.PlantAvailableNitrogen.Id,
+            estimate is not null ? Low : content.IsMeasured ? Measured : Published,
             WorkingWriter.Write(sheet?.Lines, calculation.Bibliography),
             null,
             calculation.Assumptions(),
@@ -47,52 +61,51 @@ internal static class CoverCropNitrogenAnswers
         return calculation.Bibliography.List();
     }
 
-    private static MassPerArea? DryMatter(NitrogenRequest request, Calculation calculation, WorkingSheet? sheet)
-    {
-        if (request.DryMatter is { } written)
-        {
-            return BedReader.ReadDryMatter(written, "/dryMatter", calculation.Faults);
-        }
-
-        var stands = new List<MassPerArea>();
-        for (var i = 0; i < (request.Samples?.Count ?? 0); i++)
-        {
-            var pointer = PointerPath.Down("/samples", i);
-            if (UnitWords.ReadMass(request.Samples![i].Dried, PointerPath.Down(pointer, "dried"), calculation.Faults) is { } dried
-                && UnitWords.ReadArea(request.Samples[i].Frame, PointerPath.Down(pointer, "frame"), calculation.Faults) is { } frame)
-            {
-                stands.Add(CoverCropFormulas.QuadratDryMatter.Of((dried, frame), sheet, Origin.Given(pointer), Origin.Given(pointer)));
-            }
-        }
-
-        if (stands.Count > 1)
-        {
-            calculation.Assume([new Assumption("samples-averaged", $"The mean of {stands.Count.ToString(CultureInfo.InvariantCulture)} samples is taken.", Citation.CommonPractice)]);
-        }
-
-        return stands.Count == 0 ? null : stands.Aggregate((a, b) => a + b) * (1.0 / stands.Count);
-    }
-
-    private static (decimal Low, decimal High, Origin From)? Percents(NitrogenRequest request, CoverCrop? cover, Calculation calculation)
+    private static NitrogenContent? Content(NitrogenRequest request, CoverCrop? cover, MassPerArea stand, Calculation calculation, WorkingSheet? sheet)
     {
         if (request.NitrogenPercent?.Number is { } measured)
         {
-            return (measured, measured, Origin.Given("/nitrogenPercent"));
+            var share = MassShare.FromPercent((double)measured);
+            return new NitrogenContent(share, share, true, Origin.Given("/nitrogenPercent"));
         }
 
-        if (cover?.ValueOf("nitrogen-percent") is { } published && (published.Low ?? published.Value) is { } low)
+        if (request.Parts is { Count: > 0 } parts)
         {
-            calculation.Assume([new Assumption("nitrogen-percent-published", $"Nitrogen was not measured: the published figure of {cover.Name} is taken.", published.Source)]);
-            return (low, published.High ?? published.Value ?? low, Origin.From(published.Source));
+            return Blended(parts, stand, sheet);
         }
 
-        calculation.Faults.Add("/nitrogenPercent", "nitrogen-percent-missing", cover is null ? "The nitrogen of a mixture must be measured." : $"No nitrogen figure of {cover.Name} is held.", "Send a dried sample to a laboratory for total nitrogen and give nitrogenPercent.");
+        if (NitrogenContent.Published(cover, request.Stage?.Trim(), calculation.Tables.CoverCropTables) is var (content, said))
+        {
+            calculation.Assume([said]);
+            return content;
+        }
+
+        calculation.Faults.Add(
+            "/nitrogenPercent",
+            "nitrogen-percent-missing",
+            cover is null ? "The nitrogen of a mixture must be measured." : $"No nitrogen figure of {cover.Name} is held for the stage that was given, or none was given.",
+            $"Send a dried sample to a laboratory for total nitrogen and give nitrogenPercent{(cover is null ? ", or parts with the nitrogen of each species" : $"; or give stage: {string.Join(", ", NitrogenContent.Stages)}")}.");
         return null;
     }
 
-    private static MassPerArea Available(MassPerArea stand, decimal percent, Origin from, WorkingSheet? sheet)
+    // Blended first, read off the line once: the mean of the parts' available nitrogen would credit a cereal with nitrogen that it ties up.
+    private static NitrogenContent Blended(IReadOnlyList<WrittenStandPart> parts, MassPerArea stand, WorkingSheet? sheet)
     {
-        var available = CoverCropFormulas.PlantAvailableNitrogen.Of(MassShare.FromPercent((double)percent), sheet, from);
+        var matter = default(MassPerArea);
+        var blend = default(MassShare);
+        foreach (var part in parts)
+        {
+            var (own, nitrogen) = (stand * ((double)part.SharePercent!.Value.Number!.Value / 100), MassShare.FromPercent((double)part.NitrogenPercent!.Value.Number!.Value));
+            blend = matter.IsZero ? nitrogen : BiomassFormulas.BlendedNitrogen.Of((matter, blend, own, nitrogen), sheet, Origin.Given("/parts"), Origin.Given("/parts"), Origin.Given("/parts"), Origin.Given("/parts"));
+            matter += own;
+        }
+
+        return new NitrogenContent(blend, blend, true, parts.Count > 1 ? Origin.Line(sheet?.LastLine ?? 0) : Origin.Given("/parts"));
+    }
+
+    private static MassPerArea Available(MassPerArea stand, MassShare content, Origin from, WorkingSheet? sheet)
+    {
+        var available = CoverCropFormulas.PlantAvailableNitrogen.Of(content, sheet, from);
         return CoverCropFormulas.NitrogenCredit.Of((stand, available), sheet, Origin.Given("dry matter"), Origin.Line(sheet?.LastLine ?? 0)).Amount;
     }
 }

@@ -87,12 +87,15 @@ internal static class CoverCropWriter
         ? null
         : new RangeAnswer(calculation.Units.PerArea(range.Low).Value, calculation.Units.PerArea(range.High).Value, calculation.Units.PerArea(range.Low).Unit, range.Basis, calculation.Cite(range.Source));
 
-    private static PublishedValue Write(CoverCropValue value, Calculation calculation) =>
+    public static PublishedValue Write(CoverCropValue value, Calculation calculation) =>
         new(value.Property, value.Value, value.Low, value.High, value.Unit, value.Text, value.Note, calculation.Cite(value.Source));
 
     private static StatementAnswer? Write(Cited<string>? statement, Calculation calculation) =>
         statement is null ? null : new StatementAnswer(statement.Value, calculation.Cite(statement.Source));
 
     private static IReadOnlyList<CoverCropReasonAnswer> Write(IReadOnlyList<CoverCropReason> reasons, Calculation calculation) =>
-        [.. reasons.Select(r => new CoverCropReasonAnswer(r.Kind, r.Text, Units.Rounded(r.Grade), Units.Rounded(r.Weight), Units.Rounded(r.Points), calculation.Cite(r.Source)))];
+        [.. reasons.Select(r => Write(r, calculation))];
+
+    public static CoverCropReasonAnswer Write(CoverCropReason r, Calculation calculation) =>
+        new(r.Kind, r.Text, Units.Rounded(r.Grade), Units.Rounded(r.Weight), Units.Rounded(r.Points), calculation.Cite(r.Source));
 }

@@ -7,9 +7,11 @@ namespace SoilAdvisor.Api.CoverCrops;
 /// <summary>Nitrogen of a stand; the available part may be below zero, then the stand ties nitrogen up.</summary>
 internal sealed record NitrogenAnswer(
     Quantity DryMatter,
+    PercentRange NitrogenPercent,
     QuantityRange TotalNitrogen,
     QuantityRange PlantAvailableNitrogen,
     string Method,
+    string Confidence,
     IReadOnlyList<WorkingLineAnswer>? Working,
     IReadOnlyList<Fault>? Refused,
     IReadOnlyList<AssumptionAnswer> Assumptions,

@@ -4,6 +4,7 @@ using SoilAdvisor.Api.Catalogues;
 using SoilAdvisor.Api.Checks;
 using SoilAdvisor.Api.Contract;
 using SoilAdvisor.Api.CoverCrops;
+using SoilAdvisor.Api.CoverSeason;
 using SoilAdvisor.Api.Formulas;
 using SoilAdvisor.Api.LabFiles;
 using SoilAdvisor.Api.Lime;
@@ -11,6 +12,7 @@ using SoilAdvisor.Api.Mistakes;
 using SoilAdvisor.Api.Plans;
 using SoilAdvisor.Api.Ratings;
 using SoilAdvisor.Api.Sampling;
+using SoilAdvisor.Api.SeedRates;
 using SoilAdvisor.Api.SoilTests;
 using SoilAdvisor.Api.Working;
 
@@ -29,6 +31,10 @@ namespace SoilAdvisor.Api.Http;
 [JsonSerializable(typeof(CoverCropsAnswer))]
 [JsonSerializable(typeof(NitrogenRequest))]
 [JsonSerializable(typeof(NitrogenAnswer))]
+[JsonSerializable(typeof(SeedRequest))]
+[JsonSerializable(typeof(SeedRateAnswer))]
+[JsonSerializable(typeof(SeasonRequest))]
+[JsonSerializable(typeof(SeasonAnswer))]
 [JsonSerializable(typeof(CheckRequest))]
 [JsonSerializable(typeof(CheckAnswer))]
 [JsonSerializable(typeof(SamplingRequest))]

@@ -124,7 +124,8 @@ internal static class MaterialReader
     /// <summary>An amount of money that the validator has judged.</summary>
     public static Money? ReadMoney(WrittenMoney? written) => written is { Value.Number: { } value, Currency: { } currency } ? new Money(value, currency) : null;
 
-    private static Money? ReadPrice(WrittenPrice? written, string pointer, FaultList faults) =>
+    /// <summary>A price that the validator has judged, for one kilogram.</summary>
+    public static Money? ReadPrice(WrittenPrice? written, string pointer, FaultList faults) =>
         written is { Value.Number: { } value, Currency: { } currency } && UnitWords.ReadMass(written.Per, PointerPath.Down(pointer, "per"), faults) is { } per
             ? new Money(value / (decimal)per.Kilograms, currency)
             : null;

@@ -2,6 +2,7 @@ using SoilAdvisor.Api.Answers;
 using SoilAdvisor.Api.Catalogues;
 using SoilAdvisor.Api.Checks;
 using SoilAdvisor.Api.FieldWork;
+using SoilAdvisor.Api.CoverSeason;
 using SoilAdvisor.Api.Http;
 using SoilAdvisor.Api.Materials;
 using SoilAdvisor.Api.SoilTests;
@@ -27,6 +28,7 @@ internal sealed record PlanAnswer(
     FieldWorkAnswer? FieldWork,
     IReadOnlyList<MaterialPriceAnswer>? MaterialPrices,
     IReadOnlyList<MaterialTestAnswer>? MaterialTests,
+    CoverSeasonAnswer? CoverSeason,
     IReadOnlyList<Fault>? Refused,
     IReadOnlyList<AssumptionAnswer> Assumptions,
     IReadOnlyList<SourceAnswer> Sources,

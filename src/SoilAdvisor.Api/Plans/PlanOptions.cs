@@ -1,6 +1,7 @@
 using SoilAdvisor.Api.Beds;
 using SoilAdvisor.Api.Climate;
 using SoilAdvisor.Api.FieldWork;
+using SoilAdvisor.Api.CoverSeason;
 using SoilAdvisor.Api.Http;
 using SoilAdvisor.Api.NitrogenSupply;
 
@@ -28,6 +29,8 @@ internal sealed record PlanOptions
 
     /// <summary>Mean soil temperature by month; left out, releases are shown over the published temperatures.</summary>
     public WrittenSoilTemperature? SoilTemperature { get; init; }
+    /// <summary>Asks for a season of cover crops over all beds with gaps; left out, none is planned.</summary>
+    public WrittenSeason? CoverSeason { get; init; }
 
     /// <summary>What the farm can buy and carry out; left out, nothing is limited.</summary>
     public WrittenFarmLimits? Limits { get; init; }

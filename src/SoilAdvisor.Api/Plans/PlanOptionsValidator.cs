@@ -2,6 +2,7 @@ using FluentValidation;
 using SoilAdvisor.Agronomy.CoverCrops;
 using SoilAdvisor.Api.Climate;
 using SoilAdvisor.Api.CoverCrops;
+using SoilAdvisor.Api.CoverSeason;
 using SoilAdvisor.Api.Http;
 
 namespace SoilAdvisor.Api.Plans;
@@ -19,6 +20,7 @@ internal sealed class PlanOptionsValidator : AbstractValidator<PlanOptions>
         RuleFor(o => o.CoverCropWeights).Must(CoverCropWeightsReader.AreInRange)
             .Else("weight-range", "A weight is not a number from 0 to 10.", "Give 0 to leave a reason in words only, 1 for the usual weight of most, up to 10.");
         RuleFor(o => o.SoilTemperature).SetValidator(new NitrogenSupply.SoilTemperatureValidator()!);
+        RuleFor(o => o.CoverSeason).SetValidator(new SeasonValidator()!);
         RuleFor(o => o.Limits).SetValidator(new FarmLimitsValidator()!);
         RuleFor(o => o.Years).IsOptionalNumber("The number of years").IsAboveZero("The number of years").IsWhole("The number of years").IsAtMost(Agronomy.YearsAhead.Projections.MostYears, "The number of years", "years");
         RuleFor(o => o.Measures).SetValidator(new FieldWork.MeasuresValidator()!);

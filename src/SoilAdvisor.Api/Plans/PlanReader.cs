@@ -6,6 +6,7 @@ using SoilAdvisor.Api.Catalogues;
 using SoilAdvisor.Api.Climate;
 using SoilAdvisor.Api.CoverCrops;
 using SoilAdvisor.Api.FieldWork;
+using SoilAdvisor.Api.CoverSeason;
 using SoilAdvisor.Api.Http;
 using SoilAdvisor.Api.Materials;
 using SoilAdvisor.Api.NitrogenSupply;
@@ -28,6 +29,7 @@ internal static class PlanReader
         var beds = ReadBeds(request, tests, calculation);
         var materials = MaterialReader.Read(request.Materials, "/materials", calculation.Tables, faults);
         var guide = GuideOf.Read(request.Guide, calculation);
+        var season = SeasonReader.ReadWish(request.Options?.CoverSeason, "/options/coverSeason", calculation.Tables, faults);
         var limeMethod = Named.Read(request.Options?.LimeMethod, "/options/limeMethod", calculation.Tables.LimeMethod, faults);
         var metalRule = Named.Read(request.Options?.MetalRule, "/options/metalRule", calculation.Tables.MetalRule, faults);
         var measures = MeasuresReader.Read(request.Options?.Measures, "/options/measures", faults);
@@ -53,6 +55,7 @@ internal static class PlanReader
                 SoilTemperature = SoilTemperatureReader.Read(request.Options?.SoilTemperature, "/options/soilTemperature", faults),
                 Measures = measures,
                 MetalRule = metalRule,
+                CoverSeason = season,
                 Limits = FarmLimitsReader.Read(request.Options?.Limits, "/options/limits", faults),
             },
             [.. beds.Select(b => b.Index)],

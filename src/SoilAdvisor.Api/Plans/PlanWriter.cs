@@ -9,6 +9,7 @@ using SoilAdvisor.Api.Cations;
 using SoilAdvisor.Api.Checks;
 using SoilAdvisor.Api.CoverCrops;
 using SoilAdvisor.Api.FieldWork;
+using SoilAdvisor.Api.CoverSeason;
 using SoilAdvisor.Api.Http;
 using SoilAdvisor.Api.Lime;
 using SoilAdvisor.Api.NitrogenSupply;
@@ -60,6 +61,7 @@ internal static class PlanWriter
             FieldWorkWriter.Write(plan.FieldWork, plan, calculation),
             MaterialPriceWriter.Write(plan.MaterialPrices, calculation),
             plan.MaterialTests.Count == 0 ? null : [.. plan.MaterialTests.Select(t => new MaterialTestAnswer(t.Material.Id, t.Subject, t.Found, t.Text, t.Forbids, calculation.Cite(t.Source)))],
+            SeasonWriter.Write(plan.CoverSeason, calculation),
             faults.Count > 0 ? faults.All : null,
             calculation.Assumptions(),
             calculation.Bibliography.List(),

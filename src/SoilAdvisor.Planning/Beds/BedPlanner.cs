@@ -11,6 +11,7 @@ using SoilAdvisor.Agronomy.Quantities;
 using SoilAdvisor.Agronomy.Ratings;
 using SoilAdvisor.Agronomy.SoilTests;
 using SoilAdvisor.Agronomy.Working;
+using SoilAdvisor.Planning.CoverSeason;
 using SoilAdvisor.Planning.YearsAhead;
 using SoilAdvisor.ReferenceTables;
 
@@ -212,22 +213,12 @@ internal sealed class BedPlanner(FarmRequest request, Tables tables, Guide guide
             {
                 Weights = request.CoverCropWeights,
                 Climate = request.Climate ?? FarmClimate.Unknown with { Frost = request.Frost, Region = request.Region },
-                LastCrop = CropBefore(bed, gap),
-                NextCrop = bed.Plantings.FirstOrDefault(p => p.Planted >= gap.To)?.Crop,
+                LastCrop = BedSeason.LastCrop(gap, bed.Plantings, bed.Previous, tables.Crops),
+                NextCrop = BedSeason.NextCrop(gap, bed.Plantings)?.Crop,
                 Area = bed.Area,
                 PhosphorusShort = isShort,
                 PhosphateShort = isShort ? phosphate : null,
             },
             tables.CoverCropTables);
-    }
-
-    private Crop? CropBefore(Bed bed, Gap gap)
-    {
-        if (bed.Plantings.LastOrDefault(p => p.Planted < gap.From)?.Crop is { } planted)
-        {
-            return planted;
-        }
-
-        return bed.Previous.LastOrDefault(p => !p.IsCoverCrop) is { } stood && tables.Crops.TryGetValue(stood.What, out var crop) ? crop : null;
     }
 }

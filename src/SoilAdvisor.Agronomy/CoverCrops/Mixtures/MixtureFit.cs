@@ -7,9 +7,9 @@ namespace SoilAdvisor.Agronomy.CoverCrops.Mixtures;
 internal static class MixtureFit
 {
     private const double LargestUsualSum = 120;
-    private const string Grass = "Poaceae";
-    private const string Legume = "Fabaceae";
-    private const string Brassica = "Brassicaceae";
+    private const string Grass = CoverCrop.Grasses;
+    private const string Legume = CoverCrop.Legumes;
+    private const string Brassica = CoverCrop.Brassicas;
 
     public static IReadOnlyList<Cited<string>> Warnings(IReadOnlyList<SownSpecies> sown, MassShare? total, CoverCropRules rules)
     {

@@ -1,3 +1,4 @@
+using SoilAdvisor.Agronomy.Quantities;
 using SoilAdvisor.Agronomy.Working;
 using UnitsNet;
 
@@ -23,23 +24,24 @@ public sealed record SeasonStand(SeasonGap Gap, CoverCropChoice? Choice, Cited<s
                 return [plant];
             }
 
-            var name = Choice.CoverCrop.Name;
-            var end = Choice.CoverCrop.ValueOf("termination")?.Text is { } how ? $"End {name} by this day. How: {how}." : $"End {name} by this day.";
-            var tasks = new List<SeasonTask> { new(SeasonWork.Sow, Choice.Window.Sow, $"Sow {name}, from this day on.") };
-            if (FirstFlower is { } flower)
+            var (name, window) = (Choice.CoverCrop.Name, Choice.Window);
+            var tasks = new List<SeasonTask> { new(SeasonWork.Sow, window.Sow, $"Sow {name}: from this day, at the latest on {PlainNumber.Date(window.SowBy)}.") };
+            if (window.Flowers is { } flower && flower < window.KillBy)
             {
-                tasks.Add(new(SeasonWork.Mow, flower, $"{name} flowers from about now: look, and mow it before seed sets."));
+                tasks.Add(new(SeasonWork.Mow, flower, $"{name} can flower from about now: look, and mow it before seed sets."));
             }
 
-            tasks.Add(new(SeasonWork.Kill, Choice.Window.KillBy, end));
+            tasks.Add(End(name, window));
             tasks.Add(plant);
             return tasks;
         }
     }
 
-    // Only where days to flower are published and the stand is not ended before.
-    private DateOnly? FirstFlower =>
-        Choice?.CoverCrop.ValueOf("days-to-flower") is { } days && (days.Low ?? days.Value) is { } first && Choice.Window.Sow.AddDays((int)first) is var day && day < Choice.Window.KillBy
-            ? day
-            : null;
+    private SeasonTask End(string name, CoverWindow window)
+    {
+        var how = Choice!.CoverCrop.ValueOf("termination")?.Text is { } text ? $" How: {text}." : "";
+        return window.Fate is WinterFate.DiesOfFrost or WinterFate.DiesInWinter
+            ? new(SeasonWork.Kill, window.KillBy, $"Cold ends {name} before this day; end by now what still lives.{how}")
+            : new(SeasonWork.Kill, window.KillBy, $"End {name} by this day.{how}");
+    }
 }
