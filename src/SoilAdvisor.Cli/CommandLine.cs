@@ -12,7 +12,7 @@ namespace SoilAdvisor.Cli;
 /// <summary>The verbs and what happens when one of them cannot go on.</summary>
 internal static class CommandLine
 {
-    private static readonly string[] VerbNames = ["plan", "rate", "lime", "cover", "sample", "show", "work", "mistake", "check"];
+    private static readonly string[] VerbNames = ["plan", "rate", "lime", "cover", "season", "seed", "sample", "show", "work", "mistake", "check"];
 
     /// <summary>Runs the command.</summary>
     /// <param name="arguments">As typed.</param>
@@ -98,6 +98,14 @@ internal static class CommandLine
                 .WithDescription("Cover crops that fit the time a bed stands free.")
                 .WithExample("cover", "2027-07-05", "2027-08-25", "--for", "phosphorus,weeds")
                 .WithExample("cover", "2027-08-25", "2027-10-15", "--first-frost", "10-20", "--before", "onion");
+            verbs.AddCommand<SeasonVerb>("season")
+                .WithDescription("Which cover crop to grow when on every bed, the seed to buy, and a calendar.")
+                .WithExample("season", "docs/demo/beds.csv", "--first-frost", "2027-10-20")
+                .WithExample("season", "docs/demo/beds.csv", "--first-frost", "2027-10-20", "--species", "2", "-o", "season.ics");
+            verbs.AddCommand<SeedVerb>("seed")
+                .WithDescription("Seed of a cover crop or a mixture to weigh out, by pure live seed.")
+                .WithExample("seed", "buckwheat", "--area", "250")
+                .WithExample("seed", "oats=50", "field-pea=50", "--area", "250", "--sow", "drilled", "--tag", "oats=98/90");
             verbs.AddCommand<SampleVerb>("sample")
                 .WithDescription("How many cores to take, and which results have really changed between two reports.")
                 .WithExample("sample", "--analyte", "P", "--precision", "20", "--confidence", "90")

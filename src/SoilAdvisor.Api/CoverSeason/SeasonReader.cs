@@ -59,12 +59,13 @@ internal static class SeasonReader
             seed);
     }
 
-    /// <summary>The gaps of the beds with what fits them. A bed with a fault, and one without a gap, is left out and said.</summary>
+    /// <summary>The gaps of the beds with what fits them. A bed with a fault, and one without a gap of at least four weeks, is left out and said.</summary>
     public static IReadOnlyList<SeasonGap> ReadGaps(SeasonRequest request, Calculation calculation)
     {
         var (faults, tables) = (calculation.Faults, calculation.Tables);
         var gaps = new List<SeasonGap>();
         var ids = new HashSet<string>(StringComparer.Ordinal);
+        var without = new List<string>();
         for (var i = 0; i < Math.Min(request.Beds!.Count, Limits.Beds); i++)
         {
             var (written, here) = (request.Beds[i], PointerPath.Down("/beds", i));
@@ -85,7 +86,7 @@ internal static class SeasonReader
             var free = BedSeason.GapsOf(BedReader.ReadGap(written.Gap), plantings);
             if (free.Count == 0)
             {
-                faults.Add(PointerPath.Down(here, "gap"), "gap-missing", $"The bed {Rules.Clip(written.Id)} has no gap, and none can be read from its crops.", "Give gap with from and to, or the last harvest of one crop and the planting date of the next.");
+                without.Add(written.Id!.Trim());
             }
 
             foreach (var gap in free)
@@ -104,6 +105,15 @@ internal static class SeasonReader
                 calculation.Assume([.. ground.Assumptions, .. selection.Assumptions]);
                 gaps.Add(BedSeason.Of(written.Id!.Trim(), ground.Area, selection, plantings, previous, tables.Crops, tables.CoverCrops));
             }
+        }
+
+        if (gaps.Count == 0 && faults.Count == 0)
+        {
+            faults.Add("/beds", "no-gaps", "No bed has a gap, and none can be read from the crops.", "Give a bed a gap with from and to, or the last harvest of one crop and the planting date of the next.");
+        }
+        else if (without.Count > 0)
+        {
+            calculation.Assume([new Assumption("beds-without-gap", $"No gap was given or can be read from the crops of {string.Join(", ", without)}: nothing is sown there.", Citation.OurArithmetic)]);
         }
 
         return gaps;

@@ -19,4 +19,17 @@ internal static class Members
 
         return made;
     }
+
+    /// <summary>Puts a value where a pointer says, making the objects on the way.</summary>
+    public static void Set(JsonObject request, string pointer, JsonNode value)
+    {
+        var members = pointer[1..].Split('/');
+        var part = request;
+        foreach (var member in members[..^1])
+        {
+            part = part[member] as JsonObject ?? (JsonObject)(part[member] = new JsonObject());
+        }
+
+        part[members[^1]] = value;
+    }
 }

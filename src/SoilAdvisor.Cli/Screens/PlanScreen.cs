@@ -30,6 +30,7 @@ internal static class PlanScreen
         Farm(paper, plan);
         MaterialScreen.Draw(paper, plan);
         FieldScreen.Draw(paper, plan.At("fieldWork"));
+        SeasonScreen.Season(paper, plan.At("coverSeason"));
         Findings(paper, plan, beds);
         Cautions(paper, beds);
         paper.Foot(Assumptions(plan, beds), plan);

@@ -113,14 +113,7 @@ internal sealed class PlanVerb(Screen screen) : ServiceVerb<PlanSettings, PlanFi
                 return;
             }
 
-            var members = pointer[1..].Split('/');
-            var part = request;
-            foreach (var member in members[..^1])
-            {
-                part = part[member] as JsonObject ?? (JsonObject)(part[member] = new JsonObject());
-            }
-
-            part[members[^1]] = value;
+            Members.Set(request, pointer, value);
             places.Note(pointer, option);
         }
     }

@@ -8,7 +8,7 @@ namespace SoilAdvisor.Cli.Verbs;
 internal class ServiceSettings : CommandSettings
 {
     [CommandOption("--format <FORMAT>")]
-    [Description("table (default) or json. plan also offers markdown, html and csv.")]
+    [Description("table (default) or json. plan also offers markdown, html and csv; season offers ics.")]
     public string? Format { get; init; }
 
     [CommandOption("-o|--output <FILE>")]
@@ -33,6 +33,7 @@ internal class ServiceSettings : CommandSettings
         ".md" => "markdown",
         ".html" or ".htm" => "html",
         ".csv" => "csv",
+        ".ics" => "ics",
         _ => "table",
     };
 

@@ -52,6 +52,11 @@ internal static class FarmSheet
             yield return new Bullets([.. cautions.Select(c => new Paragraph(new Sentence(TradeWords.Sentence(c.Text), c.Source)))]);
         }
 
+        foreach (var block in SeasonSection.Of(plan, measures))
+        {
+            yield return block;
+        }
+
         if (plan.Findings.Count > 0)
         {
             yield return new Heading(3, "Organic findings for the farm");

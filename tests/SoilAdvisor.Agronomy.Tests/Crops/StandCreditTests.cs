@@ -96,6 +96,25 @@ public sealed class StandCreditTests
         Assert.Contains(sheet.Lines, l => l.Formula == "cover-crop-plant-available-nitrogen");
     }
 
+    // Estimated from height: what it may bring is shown and not counted, what it may tie up is counted. 2,000 lb at 3.5 % are 35 lb, at 0.5 % −17.5 lb.
+    [Theory]
+    [InlineData(3.5, 0, 35)]
+    [InlineData(0.5, -17.5, 0)]
+    public void Nitrogen_of_an_estimated_stand_is_never_credited(double percent, double low, double high)
+    {
+        var answer = After(Cover("vetch", 2000, (decimal)percent) with { Estimate = new Assumption("dry-matter-from-height", "Low confidence.", Citation.OurJudgement) });
+
+        Assert.Equal((low, high), Range(Assert.Single(answer.Credits)));
+        Assert.Contains(answer.Assumptions, a => a.Code == "dry-matter-from-height");
+    }
+
+    [Fact]
+    public void A_mixture_earns_its_measured_credit_under_all_its_names_and_no_printed_one()
+    {
+        Assert.Contains("rye", Assert.Single(After(Cover("vetch", 3800, 2.5m) with { Partners = ["rye"] }).Credits).From, StringComparison.Ordinal);
+        Assert.Empty(After(Cover("vetch") with { Partners = ["rye"] }).Credits);
+    }
+
     private static BedNeed After(params PreviousStand[] previous) => NeedOf(Test(), [ClassTable], [Plant(Cabbage)], previous);
 
     private static BedNeed CreditsAfter(string crop, SoilGroup? soil = null) =>
