@@ -8,7 +8,7 @@ namespace SoilAdvisor.Planning.Tests.CoverSeason;
 
 public sealed class SeasonPlannerTests
 {
-    public static TheoryData<int> Seeds => [.. Enumerable.Range(1, 24)];
+    public static TheoryData<int> Seeds => [.. Enumerable.Range(1, 12)];
 
     [Theory]
     [MemberData(nameof(Seeds))]
@@ -26,7 +26,6 @@ public sealed class SeasonPlannerTests
     [Theory]
     [InlineData(1)]
     [InlineData(2)]
-    [InlineData(3)]
     public void A_second_formulation_and_another_solver_find_the_same_points(int seed)
     {
         var dice = new Random(seed);
