@@ -29,7 +29,7 @@ public static class SeasonCalendar
             }
         }
 
-        return Folded(new CalendarSerializer().SerializeToString(calendar) ?? "");
+        return new CalendarSerializer().SerializeToString(calendar) ?? "";
     }
 
     private static CalendarEvent Event(SeasonStand stand, SeasonTask task, string? farm, DateOnly made) => new()
@@ -60,6 +60,4 @@ public static class SeasonCalendar
         bytes[8] = (byte)((bytes[8] & 0x3F) | 0x80);
         return new Guid(bytes, bigEndian: true).ToString();
     }
-
-    private static string Folded(string text) => text;
 }

@@ -57,16 +57,82 @@ public sealed class CoverCropTests(Service service) : IClassFixture<Service>
     }
 
     [Fact]
-    public async Task Samples_of_a_frame_are_averaged_and_that_is_said()
+    public async Task Samples_are_added_up_over_their_whole_area()
     {
         var request = Requests.Nitrogen();
         request.Remove("dryMatter");
-        request["samples"] = JsonNode.Parse("""[{"dried":{"value":100,"unit":"g"},"frame":{"value":4,"unit":"sq ft"}},{"dried":{"value":200,"unit":"g"},"frame":{"value":4,"unit":"sq ft"}}]""");
+        request["samples"] = JsonNode.Parse("""[{"dried":{"value":100,"unit":"g"},"frame":{"value":2,"unit":"sq ft"}},{"fresh":{"value":1000,"unit":"g"},"dryMatterPercent":20,"frame":{"value":6,"unit":"sq ft"}}]""");
         var reply = await service.PostAsync("/v1/cover-crops/nitrogen", request);
 
-        // Mean 150 g on 4 sq ft: 150 / 453.59237 x 43560 / 4 = 3601.25 lb/acre.
+        // 100 g and 20 % of 1000 g are 300 g on 8 sq ft: 300 / 453.59237 x 43560 / 8 = 3601.25 lb/acre. The mean of the two frames would be 4001.
         Assert.Equal(3601.25, (double)reply.Json["dryMatter"]!["value"]!, 0.01);
-        Assert.Contains(reply.Json["assumptions"]!.AsArray(), a => (string?)a!["code"] == "samples-averaged");
+        Assert.Equal("measured", (string)reply.Json["confidence"]!);
+    }
+
+    [Fact]
+    public async Task An_estimate_from_height_is_marked_low_in_confidence()
+    {
+        var request = Requests.Nitrogen();
+        request.Remove("dryMatter");
+        request["height"] = JsonNode.Parse("""{"value":18,"unit":"in"}""");
+        request["coverPercent"] = 60;
+        var reply = await service.PostAsync("/v1/cover-crops/nitrogen", request);
+
+        // (2000 + 12 x 150) x 0.6 = 2280 lb/acre by the rule of thumb of a North Dakota extension column.
+        Assert.Equal(2280m, (decimal)reply.Json["dryMatter"]!["value"]!);
+        Assert.Equal("low", (string)reply.Json["confidence"]!);
+        Assert.Contains(reply.Json["assumptions"]!.AsArray(), a => (string?)a!["code"] == "dry-matter-from-height");
+    }
+
+    // 75 % of mature rye at 0.7 % and 25 % of vetch at 3.5 %: 1.4 %; 2 tons x 17.5 x (1.4 - 1.5) = -3.5 lb/acre. Half of its total nitrogen would be +28.
+    [Fact]
+    public async Task A_mixture_is_blended_before_the_line_is_read()
+    {
+        var reply = await service.PostAsync("/v1/cover-crops/nitrogen", """{"parts":[{"coverCrop":"cereal-rye","sharePercent":75,"nitrogenPercent":0.7},{"coverCrop":"hairy-vetch","sharePercent":25,"nitrogenPercent":3.5}],"dryMatter":{"value":4000,"unit":"lb/acre"}}""");
+
+        Assert.Equal(1.4m, (decimal)reply.Json["nitrogenPercent"]!["low"]!);
+        Assert.Equal(-3.5m, (decimal)reply.Json["plantAvailableNitrogen"]!["low"]!);
+    }
+
+    [Fact]
+    public async Task Where_nothing_was_measured_the_stage_gives_what_is_usual_for_such_plants()
+    {
+        var request = Requests.Nitrogen();
+        request.Remove("nitrogenPercent");
+        request["coverCrop"] = "oats";
+        request["stage"] = "flowering";
+        var reply = await service.PostAsync("/v1/cover-crops/nitrogen", request);
+
+        // Grasses at flowering: 1.5 to 2.5 % N (UC Santa Cruz unit 1.6); 2 tons x 17.5 x (0 to 1) = 0 to 35 lb/acre.
+        Assert.Equal((0m, 35m), ((decimal)reply.Json["plantAvailableNitrogen"]!["low"]!, (decimal)reply.Json["plantAvailableNitrogen"]!["high"]!));
+        Assert.Equal("published-nitrogen", (string)reply.Json["confidence"]!);
+        Assert.Contains(reply.Json["assumptions"]!.AsArray(), a => (string?)a!["code"] == "nitrogen-percent-by-stage");
+    }
+
+    [Theory]
+    [InlineData("""{"parts":[{"coverCrop":"oats","sharePercent":75,"nitrogenPercent":1},{"coverCrop":"hairy-vetch","sharePercent":24.4,"nitrogenPercent":3}],"dryMatter":{"value":4000,"unit":"lb/acre"}}""", "/parts", "parts-sum")]
+    [InlineData("""{"coverCrop":"hairy-vetch","nitrogenPercent":3,"height":{"value":5,"unit":"in"}}""", "/height", "height-out-of-rule")]
+    [InlineData("""{"mixture":["oats","hairy-vetch"],"nitrogenPercent":3,"height":{"value":12,"unit":"in"}}""", "/height", "height-of-mixture")]
+    [InlineData("""{"coverCrop":"hairy-vetch","nitrogenPercent":3,"samples":[{"fresh":{"value":1,"unit":"lb"},"frame":{"value":4,"unit":"sq ft"}}]}""", "/samples/0/dryMatterPercent", "dry-matter-percent-missing")]
+    [InlineData("""{"coverCrop":"hairy-vetch","nitrogenPercent":3,"samples":[{"frame":{"value":4,"unit":"sq ft"}}]}""", "/samples/0/dried", "sample-incomplete")]
+    public async Task A_stand_that_cannot_be_reckoned_is_refused_at_its_place(string json, string pointer, string code)
+    {
+        var reply = await service.PostAsync("/v1/cover-crops/nitrogen", json);
+
+        Assert.Equal(HttpStatusCode.UnprocessableEntity, reply.Status);
+        Assert.Equal((pointer, code), (reply.Errors.Single().Pointer, reply.Errors.Single().Code));
+    }
+
+    [Fact]
+    public async Task Cut_samples_of_a_former_stand_become_the_credit_of_the_next_crop()
+    {
+        var bed = Requests.Bed("A1").AsObject();
+        bed["previous"] = JsonNode.Parse("""[{"coverCrop":"hairy-vetch","nitrogenPercent":3.5,"killed":"2027-03-20","samples":[{"dried":{"value":0.9,"unit":"lb"},"frame":{"value":4,"unit":"sq ft"}},{"dried":{"value":0.3,"unit":"lb"},"frame":{"value":4,"unit":"sq ft"}}]}]""");
+        var reply = await service.PostAsync("/v1/plans", Requests.Plan(bed));
+
+        // 6,534 lb/acre (North Carolina worksheet) at 3.5 % N: 3.267 tons x 35 lb (PNW 636) = 114.345 lb/acre.
+        var credit = reply.Json["beds"]![0]!["credits"]!.AsArray().Single(c => (string)c!["nutrient"]! == "N")!;
+        Assert.Equal(114.345m, (decimal)credit["amount"]!["low"]!, 3);
     }
 
     [Fact]

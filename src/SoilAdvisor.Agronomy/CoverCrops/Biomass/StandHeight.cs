@@ -25,7 +25,7 @@ public sealed record StandHeight(Length Height, MassShare Cover)
     /// <param name="working">Receives the arithmetic; null for none.</param>
     public Answer<MassPerArea> DryMatter(CoverCrop cover, WorkingSheet? working = null)
     {
-        var formula = cover.Family == "Poaceae" ? BiomassFormulas.OfGrainHeight : BiomassFormulas.OfHeight;
+        var formula = cover.Family == CoverCrop.Grasses ? BiomassFormulas.OfGrainHeight : BiomassFormulas.OfHeight;
         var (least, most) = (formula.Inputs[0].Min!.Value, formula.Inputs[0].Max!.Value);
         return Height.Inches < least || Height.Inches > most
             ? Answer<MassPerArea>.Refused(

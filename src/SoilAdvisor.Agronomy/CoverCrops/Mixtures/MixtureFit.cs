@@ -7,9 +7,6 @@ namespace SoilAdvisor.Agronomy.CoverCrops.Mixtures;
 internal static class MixtureFit
 {
     private const double LargestUsualSum = 120;
-    private const string Grass = CoverCrop.Grasses;
-    private const string Legume = CoverCrop.Legumes;
-    private const string Brassica = CoverCrop.Brassicas;
 
     public static IReadOnlyList<Cited<string>> Warnings(IReadOnlyList<SownSpecies> sown, MassShare? total, CoverCropRules rules)
     {
@@ -37,7 +34,7 @@ internal static class MixtureFit
             yield return new($"The shares add up to {PlainNumber.Of(sum.Percent)} % of the full rates. Usual is 100 %, in a garden of two species 120 %.", rules.Of(CoverCropRules.TwoSpeciesShare)?.Source ?? Citation.CommonPractice);
         }
 
-        var legumes = sown.Where(s => s.CoverCrop.Family == Legume).ToList();
+        var legumes = sown.Where(s => s.CoverCrop.Family == CoverCrop.Legumes).ToList();
         foreach (var rye in sown.Where(s => s.CoverCrop.Id == "cereal-rye" && legumes.Count > 0))
         {
             if (Above(rye, rules.Of(CoverCropRules.RyeOverLegume)) is { } rule)
@@ -46,7 +43,7 @@ internal static class MixtureFit
             }
         }
 
-        foreach (var grass in sown.Where(s => s.CoverCrop.Family == Grass && legumes.Any(l => l.CoverCrop.Id == "crimson-clover")))
+        foreach (var grass in sown.Where(s => s.CoverCrop.Family == CoverCrop.Grasses && legumes.Any(l => l.CoverCrop.Id == "crimson-clover")))
         {
             if (Above(grass, rules.Of(CoverCropRules.GrassWithClover)) is { } rule)
             {
@@ -54,7 +51,7 @@ internal static class MixtureFit
             }
         }
 
-        foreach (var brassica in sown.Where(s => s.CoverCrop.Family == Brassica && s.Share is { } share && total is { } all && share.Fraction * sown.Count >= all.Fraction - 1e-9))
+        foreach (var brassica in sown.Where(s => s.CoverCrop.Family == CoverCrop.Brassicas && s.Share is { } share && total is { } all && share.Fraction * sown.Count >= all.Fraction - 1e-9))
         {
             if (rules.Of(CoverCropRules.BrassicaShare) is { Text: { } text } rule)
             {
@@ -71,7 +68,7 @@ internal static class MixtureFit
             yield return new($"{Names(warm)} {(warm.Count == 1 ? "wants" : "want")} warm weather, {Names(cool)} cool: one of them does poorly.", warm[0].CoverCrop.Source);
         }
 
-        var (lasting, passing) = (sown.Where(s => Lasts(s.CoverCrop)).ToList(), sown.Where(s => !Lasts(s.CoverCrop)).ToList());
+        var (lasting, passing) = (sown.Where(s => s.CoverCrop.LivesLonger).ToList(), sown.Where(s => !s.CoverCrop.LivesLonger).ToList());
         if (lasting.Count > 0 && passing.Count > 0)
         {
             yield return new($"{Names(lasting)} {(lasting.Count == 1 ? "lives" : "live")} longer than one season, {Names(passing)} {(passing.Count == 1 ? "does" : "do")} not: the short-lived partner is only a nurse.", lasting[0].CoverCrop.Source);
@@ -80,16 +77,16 @@ internal static class MixtureFit
 
     private static IEnumerable<Cited<string>> Apart(IReadOnlyList<SownSpecies> sown, string property, string unit, string words, string so)
     {
-        var known = sown.Select(s => (s.CoverCrop, Value: s.CoverCrop.ValueOf(property))).Where(k => k.Value is not null && Low(k.Value) is not null).ToList();
-        foreach (var (early, late) in Pairs(known).Where(p => High(p.First.Value!) < Low(p.Second.Value!)))
+        var known = sown.Select(s => (s.CoverCrop, Value: s.CoverCrop.ValueOf(property))).Where(k => k.Value is not null && k.Value.Least is not null).ToList();
+        foreach (var (early, late) in Pairs(known).Where(p => p.First.Value!.Most < p.Second.Value!.Least))
         {
-            yield return new($"{early.CoverCrop.Name} {words} {Figures(early.Value!)} {unit}, {late.CoverCrop.Name} after {Figures(late.Value!)}. {so}", late.Value!.Source);
+            yield return new($"{early.CoverCrop.Name} {words} {early.Value!.Shown} {unit}, {late.CoverCrop.Name} after {late.Value!.Shown}. {so}", late.Value!.Source);
         }
     }
 
     private static IEnumerable<Cited<string>> Kill(IReadOnlyList<SownSpecies> sown)
     {
-        var (tender, hardy) = (sown.Where(s => s.CoverCrop.Season == "warm").ToList(), sown.Where(s => Overwinters(s.CoverCrop)).ToList());
+        var (tender, hardy) = (sown.Where(s => s.CoverCrop.IsFrostTender).ToList(), sown.Where(s => s.CoverCrop.Overwinters).ToList());
         if (tender.Count > 0 && hardy.Count > 0)
         {
             yield return new($"Frost ends {Names(tender)}; {Names(hardy)} {(hardy.Count == 1 ? "lives" : "live")} on and must be ended another way.", Citation.CommonPractice);
@@ -104,11 +101,11 @@ internal static class MixtureFit
 
     private static IEnumerable<Cited<string>> Depth(IReadOnlyList<SownSpecies> sown, CoverCropRules rules)
     {
-        var known = sown.Where(s => s.Depth is not null && Low(s.Depth) is not null).Select(s => (s.CoverCrop, Value: s.Depth!)).ToList();
-        foreach (var (shallow, deep) in Pairs(known).Where(p => High(p.First.Value) < Low(p.Second.Value)))
+        var known = sown.Where(s => s.Depth is not null && s.Depth.Least is not null).Select(s => (s.CoverCrop, Value: s.Depth!)).ToList();
+        foreach (var (shallow, deep) in Pairs(known).Where(p => p.First.Value.Most < p.Second.Value.Least))
         {
             yield return new(
-                $"{shallow.CoverCrop.Name} goes {Figures(shallow.Value)} in deep, {deep.CoverCrop.Name} {Figures(deep.Value)} in. {rules.Of(CoverCropRules.TwoPasses)?.Text}".TrimEnd(),
+                $"{shallow.CoverCrop.Name} goes {shallow.Value.Shown} in deep, {deep.CoverCrop.Name} {deep.Value.Shown} in. {rules.Of(CoverCropRules.TwoPasses)?.Text}".TrimEnd(),
                 rules.Of(CoverCropRules.TwoPasses)?.Source ?? deep.Value.Source);
         }
     }
@@ -117,17 +114,6 @@ internal static class MixtureFit
         rule is { Value: { } limit, Text: not null } && species.Share is { } share && share.Percent > (double)limit + 1e-9 ? rule : null;
 
     private static IEnumerable<(T First, T Second)> Pairs<T>(IReadOnlyList<T> all) => from a in all from b in all select (a, b);
-
-    private static bool Lasts(CoverCrop cover) =>
-        (cover.LifeCycle.Contains("perennial", StringComparison.Ordinal) || cover.LifeCycle.Contains("biennial", StringComparison.Ordinal)) && !cover.LifeCycle.Contains("annual", StringComparison.Ordinal);
-
-    private static bool Overwinters(CoverCrop cover) => cover.LifeCycle.Contains("winter", StringComparison.Ordinal) || Lasts(cover);
-
-    private static decimal? Low(CoverCropValue value) => value.Low ?? value.Value;
-
-    private static decimal? High(CoverCropValue value) => value.High ?? value.Value ?? value.Low;
-
-    private static string Figures(CoverCropValue value) => PlainNumber.Range((double)Low(value)!.Value, (double)High(value)!.Value);
 
     private static string Percent(SownSpecies species) => $"{PlainNumber.Of(species.Share!.Value.Percent)} %";
 

@@ -51,7 +51,7 @@ public sealed record FullRate(MassPerArea Low, MassPerArea High, Citation Source
     private static Answer<FullRate> Given(MassPerArea low, MassPerArea high, Citation source) => Answer<FullRate>.Given(new FullRate(low, high, source, null));
 
     private static (MassPerArea Low, MassPerArea High)? Range(CoverCropValue? value) =>
-        value is { Unit: "lb/acre" } && (value.Low ?? value.Value) is { } low && (value.High ?? value.Value ?? value.Low) is { } high
+        value is { Unit: "lb/acre" } && value.Least is { } low && value.Most is { } high
             ? (MassPerArea.FromPoundsPerAcre((double)low), MassPerArea.FromPoundsPerAcre((double)high))
             : null;
 }
