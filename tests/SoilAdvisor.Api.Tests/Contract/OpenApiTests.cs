@@ -22,7 +22,7 @@ public sealed class OpenApiTests(Service service) : IClassFixture<Service>
 
         Assert.StartsWith("3.1", (string?)document["openapi"], StringComparison.Ordinal);
         var operations = document["paths"]!.AsObject().SelectMany(p => p.Value!.AsObject().Select(o => (Name: $"{o.Key} {p.Key}", Operation: o.Value!))).ToList();
-        Assert.Equal(33, operations.Count);
+        Assert.Equal(35, operations.Count);
         Assert.All(operations, o =>
         {
             Assert.False(string.IsNullOrWhiteSpace((string?)o.Operation["summary"]), o.Name);
