@@ -188,7 +188,7 @@ public sealed class SeedMixtureTests
     [Fact]
     public void A_species_twice_is_refused() => Assert.Equal("species-twice", Answer(Part(Grain), Part(Grain)).Reason.Code);
 
-    private static CoverCropRule Rule(string id, decimal? value, string? text = null) => new(id, value, text, Source, null);
+    private static CoverCropRule Rule(string id, decimal? value, string? text = null) => new(id, value, text, InventedCoverCrop.Source, null);
 
     private static MixturePart Part(CoverCrop cover, double? share = null) => new(cover, share is { } s ? MassShare.FromPercent(s) : null, null, null, null, null, null);
 
