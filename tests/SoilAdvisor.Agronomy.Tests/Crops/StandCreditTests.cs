@@ -111,7 +111,7 @@ public sealed class StandCreditTests
     [Fact]
     public void A_mixture_earns_its_measured_credit_under_all_its_names_and_no_printed_one()
     {
-        Assert.Contains("rye", Assert.Single(After(Cover("vetch", 3800, 2.5m) with { Partners = ["rye"] }).Credits).From, StringComparison.Ordinal);
+        Assert.Contains("Vetch and Rye", Assert.Single(After(Cover("vetch", 3800, 2.5m) with { Partners = ["rye"] }).Credits).From, StringComparison.Ordinal);
         Assert.Empty(After(Cover("vetch") with { Partners = ["rye"] }).Credits);
     }
 

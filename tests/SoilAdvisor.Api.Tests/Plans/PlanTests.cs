@@ -60,7 +60,7 @@ public sealed class PlanTests(Service service) : IClassFixture<Service>
         { """{"crops":[{"crop":"broccoli","plantingDate":"2027-04-12","firstHarvest":"2027-04-11"}]}""", "/crops/0/firstHarvest", "date-order", "before the planting date", "Correct one" },
         { """{"crops":[{"crop":"broccoli","placement":"shelf"}]}""", "/crops/0/placement", "unknown-placement", "\"shelf\"", "no-contact" },
         { """{"applied":[{"material":"chicken"}]}""", "/applied/0/amount", "amount-missing", "amount that was spread is missing", "mass on the whole bed" },
-        { """{"previous":[{}]}""", "/previous/0/crop", "stand-missing", "either a crop or a cover crop", "crop or coverCrop" },
+        { """{"previous":[{}]}""", "/previous/0/crop", "stand-missing", "a crop, a cover crop or a mixture", "crop, coverCrop or mixture" },
         { """{"previous":[{"coverCrop":"hairy-vech"}]}""", "/previous/0/coverCrop", "unknown-cover-crop", "\"hairy-vech\"", "hairy-vetch" },
         { """{"gap":{"from":"2027-08-01","to":"2027-07-31"}}""", "/gap/to", "date-order", "before it begins", "Correct one" },
         { """{"gap":{"from":"2027-08-01","to":"2029-08-02"}}""", "/gap/to", "gap-too-long", "longer than two years", "between two crops" },
