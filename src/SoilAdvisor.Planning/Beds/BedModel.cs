@@ -23,7 +23,7 @@ internal sealed class BedModel
     private readonly BedLime lime;
     private readonly PhosphorusLimit phosphorus;
     private readonly IReadOnlyList<PlantingFloor> floors;
-    private readonly string? dressing;
+    private readonly StructureDressing? dressing;
     private readonly FarmLimits limits;
     private readonly List<Assumption> assumptions;
 
@@ -37,7 +37,7 @@ internal sealed class BedModel
     public BedModel(Bed bed, BedLime lime, PhosphorusLimit phosphorus, IReadOnlyList<PlantingFloor> floors, FarmLimits limits, StructureDressing? dressing = null)
     {
         (this.bed, this.lime, this.phosphorus, this.limits) = (bed, lime, phosphorus, limits);
-        this.dressing = dressing?.Offered.Material.Id;
+        this.dressing = dressing;
         FromDressing = dressing?.Supplied ?? NutrientVector.Zero;
         this.floors = dressing is null ? floors : [.. floors.Select(LessDressing)];
         assumptions = [.. phosphorus.Assumptions];
@@ -71,13 +71,22 @@ internal sealed class BedModel
     public MaterialModel For(IReadOnlyList<OfferedMaterial> offered, bool priced, ISet<string>? leftOut = null)
     {
         var spreadable = new Spreadable(bed, lime, phosphorus, floors, Requirements);
-        var variables = spreadable.Of(dressing is null ? offered : [.. offered.Where(o => o.Material.Id != dressing)]);
+        var variables = dressing is null ? spreadable.Of(offered) : [.. spreadable.Of(offered).Select(Left).Where(v => !v.Most.IsZero)];
         leftOut?.UnionWith(spreadable.Reasons);
         return new MaterialModel(variables, Requirements, Excesses(), SharedLimits(variables), priced)
         {
             ExcessPenalty = (double)(limits.ExcessPenalty?.Value ?? (decimal)MaterialModel.ExcessBurden),
         };
     }
+
+    // The dressing has used up a part of what may be spread of its material at once.
+    private MaterialVariable Left(MaterialVariable variable) => variable.PlantingIndex == 0 && variable.Offered.Material.Id == dressing?.Offered.Material.Id
+        ? variable with { Most = MassPerArea.Larger(variable.Most - dressing.Rate, default) }
+        : variable;
+
+    private MassPerArea Left(MassPerArea most, OfferedMaterial material, bool countsFirst) => countsFirst && material.Material.Id == dressing?.Offered.Material.Id
+        ? MassPerArea.Larger(most - dressing.Rate, default)
+        : most;
 
     private IEnumerable<Requirement> NitrogenOfEachPlanting()
     {
@@ -152,11 +161,11 @@ internal sealed class BedModel
         .. from day in Enumerable.Range(0, bed.Plantings.Count).Where(k => bed.Plantings[k].Planted is not null).GroupBy(k => bed.Plantings[k].Planted)
            where day.Count() > 1
            from material in variables.Select(v => v.Offered).DistinctBy(o => o.Material.Id)
-           select new SharedLimit(material.Material.Id, [.. day], material.LargestSingleRate),
+           select new SharedLimit(material.Material.Id, [.. day], Left(material.LargestSingleRate, material, day.Contains(0))),
         .. from material in bed.Plantings.Count > 1 ? variables.Select(v => v.Offered).DistinctBy(o => o.Material.Id) : []
            let cap = SeasonCap.Of(material, bed)
            where cap is not null
-           select new SharedLimit(material.Material.Id, [.. Enumerable.Range(0, bed.Plantings.Count)], cap.Left),
+           select new SharedLimit(material.Material.Id, [.. Enumerable.Range(0, bed.Plantings.Count)], Left(cap.Left, material, true)),
     ];
 
     private void Assume(string code, string text)

@@ -39,7 +39,7 @@ public sealed class YearsAheadTests(Service service) : IClassFixture<Service>
         var reply = await service.PostAsync("/v1/plans", request);
 
         Assert.Equal(code is null ? HttpStatusCode.OK : HttpStatusCode.UnprocessableEntity, reply.Status);
-        Assert.Equal(code is null ? [] : [("/options/years", code)], reply.Refused.Where(f => f.Pointer == "/options/years").Select(f => (f.Pointer, f.Code)));
+        Assert.Equal(code is null ? [] : [("/options/years", code)], (code is null ? reply.Refused : reply.Errors).Where(f => f.Pointer == "/options/years").Select(f => (f.Pointer, f.Code)));
     }
 
     [Theory]
